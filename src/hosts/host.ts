@@ -1,0 +1,57 @@
+import { type Cell } from "../units/cell";
+import { type SheetPlan } from "../sheets/plan";
+
+/** A sheet as it stands: what each cell shows and what it says (a formula with its =, else the content), from A1. */
+export interface SheetContent {
+  name: string;
+  values: Cell[][];
+  formulas: Cell[][];
+}
+
+/** What the panel sees of a workbook in one look. */
+export interface WorkbookView {
+  sheetNames: string[];
+  active: SheetContent;
+  /** The sheet of the user's prices, found by what its A1 says; absent before the first estimate. */
+  prices?: SheetContent;
+  /** The selected cell's top left corner. */
+  selected: { sheet: string; row: number; column: number };
+}
+
+/** New content of one cell, counted from 0. A text is written as text, never taken for a formula. */
+export interface CellChange {
+  row: number;
+  column: number;
+  value: number | string | boolean | null;
+}
+
+/**
+ * A workbook that the panel works in. Every refusal is a HostError whose message says what happened, why, and what
+ * to do next. Nothing is ever written over a cell that holds something, except the inputs that `update` names.
+ */
+export interface WorkbookHost {
+  /** What this host can do beside the common part, so the panel shows no button that fails. */
+  readonly can: { openCopy: boolean; selfCheck: boolean };
+  /** One read: names, the active sheet's used cells, the prices, the selected cell. */
+  look(): Promise<WorkbookView>;
+  /** Writes new sheets, all or none, and shows the one named last. Refuses a name that exists. */
+  write(plans: SheetPlan[]): Promise<void>;
+  /** Writes inputs of an existing sheet; nothing else on it is touched. */
+  update(sheet: string, changes: CellChange[]): Promise<void>;
+  /** Adds rows below the used cells of a sheet. */
+  append(sheet: string, rows: Cell[][]): Promise<void>;
+  /** Puts a formula into the selected cell when it is empty; says where it went. */
+  putFormula(formula: string): Promise<{ sheet: string; address: string }>;
+  /** Shows a sheet. */
+  show(sheet: string): Promise<void>;
+  /** Calls back after the selection, the active sheet or a cell has changed. Returns how to stop. */
+  watch(changed: () => void): () => void;
+}
+
+/** A refusal by a host, in a sentence for the user. */
+export class HostError extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = "HostError";
+  }
+}

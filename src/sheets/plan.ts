@@ -1,0 +1,56 @@
+import { type Expression } from "./expression";
+import { type StyleName } from "./styles";
+
+/** What an input cell accepts; the message is shown where something else is typed. */
+export type Validation =
+  | { kind: "number"; least: number; most: number; whole?: boolean; message: string }
+  | { kind: "list"; options: string[]; message: string };
+
+/** One cell of a document: one expression, how it looks, and what may be typed over it. */
+export interface PlanCell {
+  row: number;
+  column: number;
+  says: Expression;
+  style: StyleName;
+  /** Present on an input of the user's: what may be typed. Text inputs have `accepts: undefined` and `input: true`. */
+  input?: boolean;
+  accepts?: Validation;
+  /** How many columns to the right this cell is merged over, itself included. */
+  across?: number;
+}
+
+/** A picture of a document: an SVG text, the cell at its top left corner, and its size in points. */
+export interface PlanPicture {
+  row: number;
+  column: number;
+  width: number;
+  height: number;
+  svg: string;
+  /** What the picture shows, for a reader who cannot see it. */
+  description: string;
+}
+
+/** How a document prints. Rows and columns count from 0; the last ones are included. */
+export interface PrintSetUp {
+  area: { top: number; left: number; bottom: number; right: number };
+  landscape: boolean;
+  /** Pages wide and tall to fit on; a height of 0 takes as many as it needs. */
+  pages: { wide: number; tall: number };
+  /** Header rows repeated on every page, from the top row. */
+  repeatRows: number;
+  footer: string;
+}
+
+/** A whole sheet as plain data: what the three hosts write, each its own way. Cells count from 0. */
+export interface SheetPlan {
+  name: string;
+  cells: PlanCell[];
+  columns: { width: number; hidden?: boolean }[];
+  /** Rows that are hidden, and rows whose height (points) is not the default. */
+  hiddenRows: number[];
+  heights: Record<number, number>;
+  /** Rows above this one stay in view; 0 freezes none. */
+  frozenRows: number;
+  print: PrintSetUp;
+  pictures: PlanPicture[];
+}

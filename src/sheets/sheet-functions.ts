@@ -1,0 +1,147 @@
+import { Decimal } from "decimal.js";
+import { isError, type Cell } from "../units/cell";
+import { single, toNumber, toText, type Value } from "./value";
+
+type Work = (terms: (() => Value)[]) => Value;
+
+const valueError: Cell = { error: "#VALUE!" };
+
+/** The cells of a term in reading order, and whether each came out of a range (where texts and blanks are passed over). */
+function* cells(terms: (() => Value)[]): Generator<{ value: Cell; ranged: boolean }> {
+  for (const term of terms) {
+    const value = term();
+    if (Array.isArray(value)) for (const row of value) for (const one of row) yield { value: one, ranged: true };
+    else yield { value, ranged: false };
+  }
+}
+
+/** The numbers that SUM, MAX and MIN see, or the first error among the terms. */
+function numbers(terms: (() => Value)[]): number[] | Cell {
+  const found: number[] = [];
+  for (const { value, ranged } of cells(terms)) {
+    if (isError(value)) return value;
+    if (ranged && typeof value !== "number") continue;
+    const read = toNumber(value);
+    if (isError(read)) return read;
+    found.push(read);
+  }
+  return found;
+}
+
+const over =
+  (fold: (found: number[]) => number): Work =>
+  (terms) => {
+    const found = numbers(terms);
+    return Array.isArray(found) ? fold(found) : found;
+  };
+
+/** A function of numbers alone: an error or a text among the terms is the result. */
+const numeric =
+  (work: (...terms: number[]) => number): Work =>
+  (terms) => {
+    const read = terms.map((term) => toNumber(single(term())));
+    const wrong = read.find(isError);
+    return wrong ?? work(...(read as number[]));
+  };
+
+/**
+ * Rounds the number that a spreadsheet shows (15 significant digits) and not its binary neighbor, so that 1.005 to
+ * the cent is 1.01 as in every spreadsheet.
+ */
+function rounded(mode: Decimal.Rounding) {
+  return (x: number, places = 0) =>
+    new Decimal(x.toPrecision(15)).toNearest(new Decimal(10).pow(-places), mode).toNumber();
+}
+
+const truth = (terms: (() => Value)[], fold: (found: boolean[]) => boolean): Cell => {
+  const found: boolean[] = [];
+  for (const { value, ranged } of cells(terms)) {
+    if (isError(value)) return value;
+    if (typeof value === "string" || (ranged && value === null)) continue;
+    found.push(Boolean(value));
+  }
+  return found.length ? fold(found) : valueError;
+};
+
+/** Pairs of range and criterion, as COUNTIFS takes them: which places fulfil all. */
+function fulfilled(terms: (() => Value)[]): boolean[] {
+  let met: boolean[] = [];
+  for (let k = 0; k + 1 < terms.length; k += 2) {
+    const tested = [...cells([terms[k]])].map(({ value }) => value);
+    const wanted = single(terms[k + 1]());
+    const fits = tested.map((value) => matches(value, wanted));
+    met = k === 0 ? fits : met.map((so, index) => so && fits[index]);
+  }
+  return met;
+}
+
+function matches(value: Cell, wanted: Cell): boolean {
+  if (typeof wanted === "number") return value === wanted;
+  const asked = String(wanted ?? "");
+  const [, operator, rest] = /^(<>|<=|>=|<|>|=)?(.*)$/s.exec(asked)!;
+  const limit = rest === "" ? null : Number(rest);
+  if (operator && operator !== "=" && operator !== "<>")
+    return typeof value === "number" && limit !== null && { "<": value < limit, ">": value > limit, "<=": value <= limit, ">=": value >= limit }[operator]!; // prettier-ignore
+  const same = String(value ?? "").toLowerCase() === rest.toLowerCase();
+  return operator === "<>" ? !same : same;
+}
+
+/** The functions of the spreadsheet that documents use. Terms are evaluated on demand, so IF looks only where it must. */
+export const sheetFunctions: Record<string, Work | undefined> = {
+  IF: (terms) => {
+    const test = single(terms[0]());
+    if (isError(test)) return test;
+    if (typeof test === "string") return valueError;
+    return test ? terms[1]() : (terms[2]?.() ?? false);
+  },
+  IFERROR: (terms) => {
+    const value = single(terms[0]());
+    return isError(value) ? terms[1]() : value;
+  },
+  AND: (terms) => truth(terms, (found) => found.every(Boolean)),
+  OR: (terms) => truth(terms, (found) => found.some(Boolean)),
+  NOT: (terms) => truth(terms, ([found]) => !found),
+  ISNUMBER: ([term]) => typeof single(term()) === "number",
+  ISERROR: ([term]) => isError(single(term())),
+  N: ([term]) => {
+    const value = single(term());
+    return isError(value) ? value : typeof value === "string" ? 0 : Number(value);
+  },
+  SUM: over((found) => found.reduce((sum, x) => sum + x, 0)),
+  MAX: over((found) => (found.length ? Math.max(...found) : 0)),
+  MIN: over((found) => (found.length ? Math.min(...found) : 0)),
+  COUNT: (terms) => [...cells(terms)].filter(({ value }) => typeof value === "number").length,
+  COUNTIF: (terms) => fulfilled(terms).filter(Boolean).length,
+  COUNTIFS: (terms) => fulfilled(terms).filter(Boolean).length,
+  SUMIFS: ([sum, ...pairs]) => {
+    const met = fulfilled(pairs);
+    return [...cells([sum])].reduce((all, { value }, k) => all + (met[k] && typeof value === "number" ? value : 0), 0);
+  },
+  INDEX: ([term, row, column]) => {
+    const value = term();
+    const first = toNumber(single(row()));
+    if (isError(value)) return value;
+    if (isError(first)) return first;
+    if (!Array.isArray(value)) return first === 1 ? value : { error: "#REF!" };
+    const [r, c] = column ? [first, Number(single(column()))] : value.length === 1 ? [1, first] : [first, 1];
+    return value[r - 1]?.[c - 1] ?? (r <= value.length && c <= value[0].length ? null : { error: "#REF!" });
+  },
+  ABS: numeric(Math.abs),
+  SQRT: numeric((x) => Math.sqrt(x)),
+  PI: () => Math.PI,
+  ROUND: numeric(rounded(Decimal.ROUND_HALF_UP)),
+  ROUNDUP: numeric(rounded(Decimal.ROUND_UP)),
+  ROUNDDOWN: numeric(rounded(Decimal.ROUND_DOWN)),
+  FIXED: (terms) => {
+    const [value, places, plain] = terms.map((term) => single(term()));
+    const read = toNumber(value);
+    if (isError(read)) return read;
+    const digits = Number(places ?? 2);
+    const shown = new Decimal(read.toPrecision(15)).toFixed(digits, Decimal.ROUND_HALF_UP);
+    return plain ? shown : shown.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ",");
+  },
+  LEN: ([term]) => {
+    const value = toText(single(term()));
+    return isError(value) ? value : value.length;
+  },
+};

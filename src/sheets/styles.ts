@@ -1,0 +1,53 @@
+/** How a cell of a document looks, in terms that every host can carry. Colors are RRGGBB, sizes are points. */
+export interface CellStyle {
+  bold?: boolean;
+  italic?: boolean;
+  size?: number;
+  color?: string;
+  fill?: string;
+  align?: "left" | "center" | "right";
+  wrap?: boolean;
+  /** Number format in the spreadsheet's English notation. */
+  format?: string;
+  /** A line above or below, or a box around. */
+  line?: "top" | "bottom" | "box";
+}
+
+const ink = "1F2933";
+const faint = "52606D";
+const inputFill = "FFF8DB";
+
+/** The looks that documents use, each good in black and white. */
+export const styles = {
+  key: { color: faint, size: 8 },
+  title: { bold: true, size: 16, color: ink },
+  subtitle: { size: 10, color: faint },
+  heading: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom" },
+  headingRight: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom", align: "right" },
+  label: { size: 10, color: ink },
+  note: { size: 9, color: faint, italic: true },
+  caution: { size: 9, color: ink, wrap: true },
+  warning: { size: 10, bold: true, color: "8A1C1C", wrap: true },
+  text: { size: 10, color: ink, align: "left" },
+  unit: { size: 10, color: faint, align: "left" },
+  mark: { size: 9, color: faint, align: "center" },
+  count: { size: 10, color: ink, format: "#,##0", align: "right" },
+  figure: { size: 10, color: ink, format: "#,##0.00", align: "right" },
+  percent: { size: 10, color: ink, format: '0.0" %"', align: "right" },
+  feetInches: { size: 10, color: ink, align: "right" },
+  money: { size: 10, color: ink, format: "#,##0.00", align: "right" },
+  subtotal: { size: 10, bold: true, color: ink, format: "#,##0.00", align: "right", line: "top" },
+  subtotalLabel: { size: 10, bold: true, color: ink, line: "top" },
+  total: { size: 12, bold: true, color: ink, format: "#,##0.00", align: "right", line: "top" },
+  totalLabel: { size: 12, bold: true, color: ink, line: "top" },
+  inputNumber: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", format: "#,##0.####", align: "right" },
+  inputMoney: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", format: "#,##0.00", align: "right" },
+  inputText: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "left" },
+  fixed: { size: 10, color: ink, align: "right", format: "#,##0.####" },
+} satisfies Record<string, CellStyle>;
+
+/** The name of one of the looks above. */
+export type StyleName = keyof typeof styles;
+
+/** The look of that name, as data a host can read. */
+export const styleOf = (name: StyleName): CellStyle => styles[name];

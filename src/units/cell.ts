@@ -1,0 +1,13 @@
+/** What a cell of a sheet can hold as an error: the spreadsheet's own code, and why. */
+export interface CellError {
+  error: "#VALUE!" | "#N/A" | "#DIV/0!" | "#REF!" | "#NAME?" | "#NUM!" | "#NULL!";
+  message?: string;
+}
+
+/** What a cell of a sheet can hold. A blank cell is null. */
+export type Cell = number | string | boolean | null | CellError;
+
+/** True for an error value; an error is the only object that a cell holds. */
+export function isError(cell: unknown): cell is CellError {
+  return typeof cell === "object" && cell !== null && "error" in cell;
+}
