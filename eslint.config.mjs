@@ -23,18 +23,30 @@ const officeApi = ["Office", "Excel", "OfficeExtension", "OfficeRuntime"];
 
 function imports(room, allowed) {
   const closed = rooms.filter((name) => name !== room && !allowed.includes(name));
-  const patterns = closed.map((name) => ({ group: [`**/${name}/*`], message: `${room} may not import ${name}.` }));
+  const patterns = closed.map((name) => ({
+    group: [`**/${name}/*`],
+    message: `${room} may not import ${name}.`,
+  }));
   if (room !== "taskpane") {
     patterns.push({ group: ["**/taskpane/*"], message: "Only the panel imports the panel." });
-    if (!room.startsWith("hosts")) patterns.push({ group: ["**/hosts/*", "**/hosts/*/*"], message: "Only the panel imports hosts." });
-    if (room !== "functions") patterns.push({ group: ["**/functions/*"], message: `${room} may not import functions.` });
+    if (!room.startsWith("hosts"))
+      patterns.push({ group: ["**/hosts/*", "**/hosts/*/*"], message: "Only the panel imports hosts." });
+    if (room !== "functions")
+      patterns.push({ group: ["**/functions/*"], message: `${room} may not import functions.` });
   }
   if (room.startsWith("hosts"))
     for (const other of ["excel", "browser", "xlsx"])
-      if (!room.endsWith(other)) patterns.push({ group: [`**/${other}/*`], message: "A host knows no other host." });
-  if (room !== "hosts/browser") patterns.push({ group: ["@univerjs/*", "@univerjs/**"], message: "Only hosts/browser knows the grid library." });
-  if (room !== "hosts/xlsx") patterns.push({ group: ["exceljs"], message: "Only hosts/xlsx knows the file library." });
-  if (["functions", ...trade].includes(room)) patterns.push({ group: ["decimal.js"], message: "Money stays out of the functions." });
+      if (!room.endsWith(other))
+        patterns.push({ group: [`**/${other}/*`], message: "A host knows no other host." });
+  if (room !== "hosts/browser")
+    patterns.push({
+      group: ["@univerjs/*", "@univerjs/**"],
+      message: "Only hosts/browser knows the grid library.",
+    });
+  if (room !== "hosts/xlsx")
+    patterns.push({ group: ["exceljs"], message: "Only hosts/xlsx knows the file library." });
+  if (["functions", ...trade].includes(room))
+    patterns.push({ group: ["decimal.js"], message: "Money stays out of the functions." });
   return ["error", { patterns }];
 }
 
@@ -45,7 +57,10 @@ export default tseslint.config(
   {
     files: ["**/*.ts"],
     rules: {
-      "no-restricted-globals": ["error", ...officeApi.map((name) => ({ name, message: "Only hosts/excel names the Office API." }))],
+      "no-restricted-globals": [
+        "error",
+        ...officeApi.map((name) => ({ name, message: "Only hosts/excel names the Office API." })),
+      ],
       "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "inline-type-imports" }],
     },
   },
@@ -59,5 +74,16 @@ export default tseslint.config(
   { files: ["tests/**/*.ts"], rules: { "no-restricted-globals": "off" } },
   // The metadata generator of custom functions takes no narrower type for a cell than any.
   { files: ["functions/functions.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
-  { files: ["**/*.mjs"], languageOptions: { globals: { process: "readonly", console: "readonly", URL: "readonly", setTimeout: "readonly", Buffer: "readonly" } } },
+  {
+    files: ["**/*.mjs"],
+    languageOptions: {
+      globals: {
+        process: "readonly",
+        console: "readonly",
+        URL: "readonly",
+        setTimeout: "readonly",
+        Buffer: "readonly",
+      },
+    },
+  },
 );

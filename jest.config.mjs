@@ -3,7 +3,10 @@ export default {
   roots: ["<rootDir>/tests"],
   testMatch: ["**/*.test.ts"],
   transform: {
-    "\\.(t|j|mj)s$": ["@swc/jest", { jsc: { target: "es2022", parser: { syntax: "typescript", decorators: true } } }],
+    "\\.(t|j|mj)s$": [
+      "@swc/jest",
+      { jsc: { target: "es2022", parser: { syntax: "typescript", decorators: true } } },
+    ],
   },
   transformIgnorePatterns: ["node_modules/(?!(lit|lit-html|lit-element|@lit|astronomy-engine)/)"],
   testTimeout: 120_000,
