@@ -1,7 +1,6 @@
-import { isError, type Cell, type CellError } from "../units/cell";
+import { isError, type Cell, type CellError, type Value } from "../units/cell";
 
-/** One value, or a rectangle of them where a range or an array result stands. */
-export type Value = Cell | Cell[][];
+export { type Value };
 
 /** The one value of a value: a rectangle stands for its top left cell. */
 export function single(value: Value): Cell {

@@ -11,3 +11,6 @@ export type Cell = number | string | boolean | null | CellError;
 export function isError(cell: unknown): cell is CellError {
   return typeof cell === "object" && cell !== null && "error" in cell;
 }
+
+/** One value, or a rectangle of them where a range or an array result stands. */
+export type Value = Cell | Cell[][];
