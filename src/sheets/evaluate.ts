@@ -29,7 +29,11 @@ export function evaluate(whole: Expression, around: Surroundings): Value {
     case "range":
       return rectangle(whole.from, whole.to, around);
     case "operation":
-      return operation(whole.operator, single(evaluate(whole.left, around)), single(evaluate(whole.right, around)));
+      return operation(
+        whole.operator,
+        single(evaluate(whole.left, around)),
+        single(evaluate(whole.right, around)),
+      );
     case "negative":
       return operation("-", 0, single(evaluate(whole.of, around)));
     case "percent":
@@ -46,7 +50,11 @@ export function evaluate(whole: Expression, around: Surroundings): Value {
   }
 }
 
+/** More cells than this in one range are left to the spreadsheet. */
+const LARGEST_RANGE = 100_000;
+
 function rectangle(from: Place, to: Place, around: Surroundings): Cell[][] {
+  if ((to.row - from.row + 1) * (to.column - from.column + 1) > LARGEST_RANGE) throw new Unknown("range");
   const rows: Cell[][] = [];
   for (let row = from.row; row <= to.row; row++) {
     const cells: Cell[] = [];
@@ -76,9 +84,14 @@ function compare(operator: Operator, left: Cell, right: Cell): boolean {
   const a = standIn(left, right);
   const b = standIn(right, left);
   const order = rank(a) - rank(b) || (a < b ? -1 : a > b ? 1 : 0);
-  return { "=": order === 0, "<>": order !== 0, "<": order < 0, "<=": order <= 0, ">": order > 0, ">=": order >= 0 }[
-    operator as "="
-  ];
+  return {
+    "=": order === 0,
+    "<>": order !== 0,
+    "<": order < 0,
+    "<=": order <= 0,
+    ">": order > 0,
+    ">=": order >= 0,
+  }[operator as "="];
 }
 
 type Plain = number | string | boolean;

@@ -3,7 +3,7 @@ import { address } from "./address";
 import { type Expression, type Operator } from "./expression";
 
 /** How tightly an operator binds, by the spreadsheet's own order. */
-const strength: Record<Operator, number> = {
+export const strength: Record<Operator, number> = {
   "^": 5, "*": 4, "/": 4, "+": 3, "-": 3, "&": 2, "=": 1, "<>": 1, "<": 1, "<=": 1, ">": 1, ">=": 1,
 }; // prettier-ignore
 

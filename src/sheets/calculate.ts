@@ -1,0 +1,102 @@
+import { type Cell } from "../units/cell";
+import { cellsByPlace } from "./cells-by-place";
+import { evaluate, Unknown, type PenFunction } from "./evaluate";
+import { type Expression } from "./expression";
+import { messages } from "./messages";
+import { type SheetPlan } from "./plan";
+import { precedents } from "./precedents";
+import { single } from "./value";
+import { contentOfPlan, type WorkbookContent } from "./workbook-content";
+
+/** A cell to be worked out: what it says, and what to show where only a spreadsheet can work that out. */
+export interface Worked {
+  row: number;
+  column: number;
+  says: Expression;
+  shown?: Cell;
+}
+
+const cycle: Cell = { error: "#VALUE!", message: messages.dependsOnItself };
+
+/**
+ * Works out whole sheets at once: a function that gives the value of any cell by sheet and place. Each cell is
+ * worked out once, after those it looks at, so a column of running sums may be as long as it likes; a cell that
+ * depends on itself is #VALUE!, and what only a spreadsheet can work out is `shown`, else #N/A.
+ */
+export function calculate(
+  sheets: { name: string; cells: Worked[] }[],
+  pen: (name: string) => PenFunction,
+): (sheet: string, row: number, column: number) => Cell {
+  type Located = Worked & { sheet: string };
+  const book = cellsByPlace(
+    sheets.flatMap(({ name, cells }) => cells.map((cell): Located => ({ ...cell, sheet: name }))),
+  );
+  const known = new Map<Located, Cell>();
+  const busy = new Set<Located>();
+
+  const lookAt = (cell: Located | undefined): Cell => {
+    if (!cell) return null;
+    if (!known.has(cell)) known.set(cell, busy.has(cell) ? cycle : work(cell));
+    return known.get(cell)!;
+  };
+
+  function work(cell: Located): Cell {
+    busy.add(cell);
+    const cellAt = (place: { sheet?: string; row: number; column: number }) =>
+      lookAt(book.at(place.sheet ?? cell.sheet, place));
+    try {
+      return single(evaluate(cell.says, { cell: cellAt, pen }));
+    } catch (reason) {
+      if (!(reason instanceof Unknown)) throw reason;
+      return cell.shown ?? { error: "#N/A", message: messages.onlySpreadsheet };
+    } finally {
+      busy.delete(cell);
+    }
+  }
+
+  /** Precedents first, by a list instead of by recursion; cells that form a ring are left to `lookAt`. */
+  function settle(first: Located): void {
+    const opened = new Set<Located>();
+    for (const waiting = [first]; waiting.length;) {
+      const cell = waiting[waiting.length - 1];
+      const areas = known.has(cell) || opened.has(cell) ? [] : precedents(cell.says, cell.sheet);
+      const open = areas === "anything" ? [] : areas.flatMap(book.within);
+      const before = open.filter((one) => !known.has(one) && !opened.has(one) && one !== cell);
+      if (opened.has(cell) || !before.length) {
+        waiting.pop();
+        lookAt(cell);
+      }
+      opened.add(cell);
+      waiting.push(...before);
+    }
+  }
+
+  return (sheet, row, column) => {
+    const cell = book.at(sheet, { row, column });
+    if (cell && !known.has(cell)) settle(cell);
+    return lookAt(cell);
+  };
+}
+
+/**
+ * Sheet plans as content with every value worked out, across sheets. Cells of `existing` sheets that the plans look
+ * at count with the value they show.
+ */
+export function contentOfPlans(
+  plans: SheetPlan[],
+  pen: (name: string) => PenFunction,
+  existing: WorkbookContent = { sheets: [] },
+): WorkbookContent {
+  const constants = existing.sheets.map(({ name, cells }) => ({
+    name,
+    cells: cells.map(({ row, column, value }) => ({
+      row,
+      column,
+      says: { kind: "constant" as const, value },
+    })),
+  }));
+  const valueAt = calculate([...constants, ...plans], pen);
+  return {
+    sheets: plans.map((plan) => contentOfPlan(plan, (row, column) => valueAt(plan.name, row, column))),
+  };
+}

@@ -1,0 +1,99 @@
+import { cellsByPlace } from "./cells-by-place";
+import { evaluate, Unknown, type PenFunction, type Surroundings } from "./evaluate";
+import { asksPen, parts, type Expression } from "./expression";
+import { literal, liveFormula } from "./formula";
+import { markFixed } from "./fixed-cells";
+import { sheetFunctions } from "./sheet-functions";
+import { readFormula, upstream, type Asked, type Located } from "./upstream";
+import { single, type Value } from "./value";
+import { type CellData, type WorkbookContent } from "./workbook-content";
+
+/** A workbook without functions of this add-in, and the cells that are fixed in it. */
+export interface PlainForm {
+  content: WorkbookContent;
+  fixed: Located[];
+}
+
+/**
+ * The same expression with every function of this add-in replaced by what it gives now; everything else stays live.
+ * Throws `Unknown` where an argument holds what only a spreadsheet can work out.
+ */
+export function plainExpression(whole: Expression, around: Surroundings): Expression {
+  const plain = (part: Expression): Expression => plainExpression(part, around);
+  switch (whole.kind) {
+    case "pen":
+      return written(evaluate(whole, around));
+    case "operation":
+      return { ...whole, left: plain(whole.left), right: plain(whole.right) };
+    case "negative":
+    case "percent":
+      return { ...whole, of: plain(whole.of) };
+    case "call":
+      return picksResult(whole)
+        ? written(evaluate(whole, around))
+        : { ...whole, arguments: whole.arguments.map((term) => term && plain(term)) };
+    default:
+      return whole;
+  }
+}
+
+/** True of a call such as INDEX(PEN.LOADS(…),2): one count of several, which needs no list in the formula. */
+function picksResult(whole: Expression & { kind: "call" }): boolean {
+  const settled = whole.arguments.every((term) => term?.kind === "pen" || term?.kind === "constant");
+  return settled && asksPen(whole) && whole.name in sheetFunctions;
+}
+
+/** A value as a formula can hold it: several as an array constant. */
+function written(value: Value): Expression {
+  if (!Array.isArray(value)) return { kind: "constant", value };
+  if (value.length === 1 && value[0].length === 1) return { kind: "constant", value: value[0][0] };
+  return { kind: "verbatim", text: `{${value.map((row) => row.map(literal).join(",")).join(";")}}` };
+}
+
+/**
+ * A copy of a workbook for people without this add-in. Every call of its functions becomes its value, worked out
+ * from what the cells show; where that cannot be done the whole cell becomes what it shows. Each cell without a
+ * formula from which such a value can be reached, over any number of formulas and sheets, is fixed: it loses its
+ * input look and what it accepts, and carries a note. What stays live is consistent with what is fixed. Keys of
+ * fields and of the sheet stay, so the copy can be made live again. A result that fills several cells keeps what
+ * its other cells show.
+ */
+export function plainForm(content: WorkbookContent, pen: (name: string) => PenFunction): PlainForm {
+  const located = content.sheets.flatMap(({ name, cells }) =>
+    cells.map((cell): Located => ({ ...cell, sheet: name })),
+  );
+  const book = cellsByPlace(located);
+  const asked: Asked[] = [];
+
+  function plainCell(cell: CellData, sheet: string): CellData {
+    if (!cell.formula || !/pen[._]/i.test(cell.formula)) return cell;
+    const says = readFormula(cell.formula);
+    if (says && !asksPen(says)) return cell;
+    const plain =
+      says && attempt(says, { pen, cell: (place) => book.at(place.sheet ?? sheet, place)?.value ?? null });
+    const frozen = plain ? [...parts(says)].filter(({ kind }) => kind === "pen") : [says];
+    asked.push(...frozen.map((part) => ({ says: part, sheet })));
+    const shown = { ...cell };
+    delete shown.formula;
+    if (plain?.kind === "constant") return { ...shown, value: plain.value };
+    return plain ? { ...cell, formula: liveFormula(plain) } : shown;
+  }
+
+  const sheets = content.sheets.map((sheet) => ({
+    ...sheet,
+    cells: sheet.cells.map((cell) => plainCell(cell, sheet.name)),
+  }));
+  const fixed = upstream(asked, located, book);
+  return { content: { ...content, sheets: sheets.map((sheet) => markFixed(sheet, fixed)) }, fixed };
+}
+
+/** The plain expression, with one value for a result of several; undefined where only a spreadsheet can tell. */
+function attempt(says: Expression, around: Surroundings): Expression | undefined {
+  try {
+    if (says.kind === "pen") return { kind: "constant", value: single(evaluate(says, around)) };
+    return plainExpression(says, around);
+  } catch (reason) {
+    if (reason instanceof Unknown) return undefined;
+    throw reason;
+  }
+}
