@@ -1,0 +1,108 @@
+import { Decimal } from "decimal.js";
+import { roundUp } from "../units/rounding";
+import { charge, lineAmount, type Charges } from "./charges";
+import { type Job } from "./job";
+import { messages } from "./messages";
+import { lineSections, sectionOfOwn, type LineSection, type OwnLine } from "./own-lines";
+import { panelPen, type PanelPen } from "./panel-pen";
+import { findPrice, type PricedItem, type PriceRow } from "./prices";
+import { sand, type Sand } from "./sand";
+import { takeoff, type TakeoffLine } from "./takeoff";
+
+/** A line with its price: the quantity bought, waste included, and the amount to the cent. */
+export interface PricedLine {
+  key: string;
+  section: LineSection;
+  quantity: number;
+  price: Decimal | null;
+  amount: Decimal | null;
+  taxed: boolean;
+  example: boolean;
+}
+
+/** A whole estimate as figures. */
+export interface Estimate {
+  pen: PanelPen;
+  sand: Sand;
+  takeoff: TakeoffLine[];
+  lines: PricedLine[];
+  sums: Record<LineSection, Decimal>;
+  charges: Charges;
+  /** Items that a line needs and the prices do not have, or have twice. */
+  missing: PricedItem[];
+  /** How many lines have no price; the total then is not one. */
+  pricesMissing: number;
+  /** How many lines stand on example prices. */
+  onExamples: number;
+}
+
+/**
+ * The estimate of a job on the user's prices and own lines. Throws a Refusal where the job has no answer: no pen
+ * closes, or no truck serves.
+ */
+export function estimate(job: Job, prices: readonly PriceRow[], own: readonly OwnLine[] = []): Estimate {
+  const pen = panelPen(job);
+  const footing = sand(job, pen.area);
+  const counted = takeoff(job, pen, footing);
+  const used = counted.filter((line) => line.counted);
+  const lines = [
+    ...used.map((line) => priced(line, prices)),
+    ...own.filter(({ quantity }) => quantity !== null).map(ownPriced),
+  ];
+  const total = (some: PricedLine[]) =>
+    some.reduce((sum, { amount }) => sum.plus(amount ?? 0), new Decimal(0));
+  const sums = Object.fromEntries(
+    lineSections.map((section) => [section, total(lines.filter((line) => line.section === section))]),
+  ) as Record<LineSection, Decimal>;
+  return {
+    pen,
+    sand: footing,
+    takeoff: counted,
+    lines,
+    sums,
+    charges: charge(total(lines), total(lines.filter(({ taxed }) => taxed)), {
+      tax: Number(job.tax),
+      contingency: Number(job.contingency),
+      overhead: Number(job.overhead),
+      profit: Number(job.profit),
+      profitKind: job.profit_kind === "margin" ? "margin" : "markup",
+    }),
+    missing: used.filter((line) => findPrice(prices, line).price === null),
+    pricesMissing: lines.filter(({ price }) => price === null).length,
+    onExamples: lines.filter(({ example }) => example).length,
+  };
+}
+
+/** The total as the estimate says it: money, or how many prices it still waits for. */
+export function totalOf({ charges, pricesMissing }: Estimate): number | string {
+  return pricesMissing > 0 ? messages.pricesMissing(pricesMissing) : charges.total.toNumber();
+}
+
+function priced(line: TakeoffLine, prices: readonly PriceRow[]): PricedLine {
+  const { price, waste, taxed, example } = findPrice(prices, line);
+  const bought = line.counted! * (1 + waste / 100);
+  const quantity = line.whole ? roundUp(bought) : bought;
+  return {
+    key: line.key,
+    section: line.section,
+    quantity,
+    price,
+    amount: price && lineAmount(quantity, price),
+    taxed,
+    example,
+  };
+}
+
+function ownPriced({ key, quantity, price, taxed }: OwnLine): PricedLine {
+  const money = price === null ? null : new Decimal(price);
+  const amount = money && lineAmount(quantity!, money);
+  return {
+    key,
+    section: sectionOfOwn(key),
+    quantity: quantity!,
+    price: money,
+    amount,
+    taxed,
+    example: false,
+  };
+}

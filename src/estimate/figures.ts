@@ -1,0 +1,51 @@
+import { type Estimate, totalOf } from "./estimate";
+import { type Job } from "./job";
+import { messages } from "./messages";
+import { lineSections } from "./own-lines";
+
+/** A figure of the estimate sheet: a number, a text, or "" where it shows nothing. */
+export type Figure = number | string;
+
+/** Every figure that the estimate sheet computes, by its key: what a sheet without own changes shows. */
+export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
+  const { pen, sand, charges } = made;
+  const total = totalOf(made);
+  const perUnit = (units: number) => (typeof total === "number" ? total / units : "");
+  const figures: Record<string, Figure> = {
+    pin_circle: pen.pinCircle,
+    inside_clear: pen.insideClear,
+    distance_around: pen.distanceAround,
+    area: pen.area,
+    one_under: pen.oneUnder ?? "",
+    one_over: pen.oneOver ?? "",
+    sand_need: sand.need,
+    sand_delivered: sand.delivered,
+    sand_over: sand.overPercent ?? "",
+    depth_loose: sand.depthLoose,
+    depth_settled: sand.depthSettled,
+    direct: charges.direct.toNumber(),
+    tax_amount: charges.tax.toNumber(),
+    contingency_amount: charges.contingency.toNumber(),
+    overhead_amount: charges.overhead.toNumber(),
+    profit_amount: charges.profit.toNumber(),
+    total,
+    per_foot: perUnit(pen.distanceAround),
+    per_square_foot: perUnit(pen.area),
+    budget_left: typeof total === "number" && job.budget !== null ? Number(job.budget) - total : "",
+  };
+  for (const section of lineSections) figures[`sum_${section}`] = made.sums[section].toNumber();
+  for (const { key, counted } of made.takeoff) figures[`${key}_count`] = counted ?? "";
+  for (const line of made.takeoff) lineFigures(figures, line.key, made);
+  for (const line of made.lines) if (line.key.startsWith("own_")) lineFigures(figures, line.key, made);
+  return figures;
+}
+
+function lineFigures(figures: Record<string, Figure>, key: string, made: Estimate): void {
+  const line = made.lines.find((one) => one.key === key);
+  const money = (value: { toNumber(): number } | null) => value?.toNumber() ?? messages.priceMissing;
+  figures[`${key}_amount`] = line ? money(line.amount) : "";
+  if (key.startsWith("own_")) return;
+  figures[`${key}_quantity`] = line ? line.quantity : "";
+  figures[`${key}_price`] = line ? money(line.price) : "";
+  figures[`${key}_taxed`] = line?.taxed ? "yes" : "";
+}

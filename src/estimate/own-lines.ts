@@ -1,0 +1,22 @@
+import { type Section } from "./fields";
+
+/** A line that the user typed into a section of the estimate. */
+export interface OwnLine {
+  /** Which blank line of the section holds it: own_fence_1, own_fence_2, …. */
+  key: string;
+  quantity: number | null;
+  price: number | null;
+  taxed: boolean;
+}
+
+/** The sections that lines stand in; the others hold inputs and sums alone. */
+export const lineSections = ["fence", "gates", "footing", "hauling", "supplies"] as const satisfies Section[];
+
+/** A section of lines. */
+export type LineSection = (typeof lineSections)[number];
+
+/** The blank lines at the end of a section. */
+export const ownLineKeys = (section: LineSection) => [`own_${section}_1`, `own_${section}_2`];
+
+/** The section of one of the user's own lines, by its key. */
+export const sectionOfOwn = (key: string) => key.split("_")[1] as LineSection;

@@ -1,0 +1,105 @@
+import { Decimal } from "decimal.js";
+
+/** One row of the user's prices. A price of null is not known yet; 0 is free. Waste is in percent. */
+export interface PriceRow {
+  /** What kind of thing: the key that lines look for. */
+  item: string;
+  name: string;
+  /** Its size in the unit of its kind (ft for panels and gates, cu yd for loads); null where it has none. */
+  size: number | null;
+  unit: string;
+  price: number | null;
+  waste: number;
+  taxed: boolean;
+  /** Still the invented example and not yet the user's own. */
+  example: boolean;
+}
+
+/** What a line looks for in the prices. */
+export interface PricedItem {
+  item: string;
+  size: number | null;
+}
+
+/** What the prices say of one item. */
+export interface FoundPrice {
+  /** Null where no row, or more than one, has a price for it. */
+  price: Decimal | null;
+  waste: number;
+  taxed: boolean;
+  example: boolean;
+}
+
+/**
+ * What the user's prices say of an item. A price counts when exactly one row of that item and size has one of 0 or
+ * more, so that two prices for one thing are never taken for one.
+ */
+export function findPrice(rows: readonly PriceRow[], { item, size }: PricedItem): FoundPrice {
+  const found = rows.filter((row) => row.item === item && (size === null || row.size === size));
+  const priced = found.filter((row) => row.price !== null && row.price >= 0);
+  return {
+    price: priced.length === 1 ? new Decimal(priced[0].price!) : null,
+    waste: found.reduce((sum, row) => sum + row.waste, 0),
+    taxed: found.some((row) => row.taxed),
+    example: found.some((row) => row.example),
+  };
+}
+
+/** The kinds of item that lines ask for, how they are called, their unit, and whether sales tax usually falls on them. */
+export const priceKinds = {
+  panel: { name: "Panel", unit: "each", taxed: true },
+  gate: { name: "Gate in its frame", unit: "each", taxed: true },
+  sand_ton: { name: "Sand, by the ton", unit: "ton", taxed: true },
+  sand_yard: { name: "Sand, by the cubic yard", unit: "cu yd", taxed: true },
+  haul: { name: "Truck load hauled", unit: "load", taxed: false },
+  stake: { name: "Layout stake", unit: "each", taxed: true },
+  line: { name: "Mason's line", unit: "roll", taxed: true },
+  paint: { name: "Marking paint", unit: "can", taxed: true },
+} as const;
+
+/** The key of a kind of item. */
+export type PriceKind = keyof typeof priceKinds;
+
+/** A row for an item that the prices lack: without a price, for the user to fill in. */
+export function unpricedRow({ item, size }: PricedItem): PriceRow {
+  const kind = priceKinds[item as PriceKind];
+  return {
+    item,
+    name: kind.name,
+    size,
+    unit: kind.unit,
+    price: null,
+    waste: 0,
+    taxed: kind.taxed,
+    example: false,
+  };
+}
+
+const example = (item: PriceKind, size: number | null, price: number, waste = 0): PriceRow => ({
+  ...unpricedRow({ item, size }),
+  price,
+  waste,
+  example: true,
+});
+
+/** Invented prices that a new workbook starts with, each marked as an example until the user types over it. */
+export const examplePrices: readonly PriceRow[] = [
+  example("panel", 8, 94),
+  example("panel", 10, 108),
+  example("panel", 12, 123),
+  example("panel", 16, 158),
+  example("gate", 6, 186),
+  example("gate", 8, 214),
+  example("gate", 10, 238),
+  example("gate", 12, 265),
+  example("sand_ton", null, 17.5),
+  example("sand_yard", null, 23.75),
+  example("haul", 8, 95),
+  example("haul", 10, 110),
+  example("haul", 14, 135),
+  example("haul", 16, 150),
+  example("haul", 20, 175),
+  example("stake", null, 1.15, 10),
+  example("line", null, 7.9),
+  example("paint", null, 6.45),
+];

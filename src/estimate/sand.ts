@@ -1,0 +1,56 @@
+import { fill } from "../ground/footing";
+import { loads } from "../ground/hauling";
+import { slotKeys } from "./fields";
+import { type Job } from "./job";
+
+/** The sand of a job: what is needed, what comes, and the depth that it gives. Cubic yards and inches. */
+export interface Sand {
+  need: number;
+  /** Loads of each of the four trucks; null where the job has no such truck. */
+  counts: (number | null)[];
+  trucks: (number | null)[];
+  delivered: number;
+  tons: number;
+  /** How far the delivery is over the need (under it: negative), in percent; null where nothing is needed. */
+  overPercent: number | null;
+  depthLoose: number;
+  depthSettled: number;
+}
+
+/** Cubic feet to inches of depth over an area in square feet. */
+const inchesDeep = (cubicYards: number, area: number) => (cubicYards * 324) / area;
+
+/**
+ * The sand for a footing on the built area (sq ft): the exact best loads of the job's trucks, with the user's own
+ * counts in their place. Without trucks just the need is delivered. Throws a Refusal where no answer is found.
+ */
+export function sand(job: Job, area: number): Sand {
+  const percent = (key: string) => Number(job[key] ?? 0);
+  const need = fill(area, percent("depth"), percent("overrun"), percent("settle"));
+  const trucks = slotKeys("truck").map((key) => job[key] as number | null);
+  const offered = trucks.some((truck) => truck !== null);
+  const best = offered
+    ? loads(
+        need,
+        trucks.map((size) => ({ size: size ?? 0 })),
+        percent("short"),
+      )
+    : [];
+  const counts = trucks.map((truck, k) =>
+    truck === null ? null : ((job[`truck_${k + 1}_use`] as number | null) ?? best[k]),
+  );
+  const delivered = offered
+    ? trucks.reduce<number>((sum, truck, k) => sum + (truck ?? 0) * (counts[k] ?? 0), 0)
+    : need;
+  const depthLoose = inchesDeep(delivered, area);
+  return {
+    need,
+    counts,
+    trucks,
+    delivered,
+    tons: delivered * Number(job.tons_per_cy),
+    overPercent: need > 0 ? (delivered / need - 1) * 100 : null,
+    depthLoose,
+    depthSettled: depthLoose * (1 - percent("settle") / 100),
+  };
+}

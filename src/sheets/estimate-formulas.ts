@@ -1,0 +1,218 @@
+import { fieldOf, slotKeys, type SlotList } from "../estimate/fields";
+import { messages as estimateMessages } from "../estimate/messages";
+import { ownLineKeys, lineSections } from "../estimate/own-lines";
+import { extraStakes, lineBeyond, lineToTieOff } from "../estimate/supplies";
+import { type Place } from "./address";
+import { columns } from "./estimate-layout";
+import {
+  call,
+  cell,
+  minus,
+  number,
+  operate,
+  over,
+  pen,
+  plus,
+  range,
+  text,
+  times,
+  when,
+  type Expression,
+  type Term,
+} from "./expression";
+import { messages } from "./messages";
+import { lookUp } from "./prices";
+
+/** Where the keys of an estimate stand, and what surrounds it. */
+export interface Sheet {
+  places: Record<string, Place>;
+  /** The name of the sheet of prices. */
+  prices: string;
+  /** First and last row of the sections of lines. */
+  lines: { from: number; to: number };
+}
+
+/** The cells that the formulas name, by key. */
+function cellsOf({ places }: Sheet) {
+  const at = (key: string) => cell(places[key]);
+  const orDefault = (key: string) =>
+    when(operate(number(at(key)), "=", 0), fieldOf(key).default as number, at(key));
+  const column = (list: SlotList, name: keyof typeof columns) => {
+    const [first, ...others] = slotKeys(list).map((key) => ({ ...places[key], column: columns[name] }));
+    return range(first, others.at(-1)!);
+  };
+  return { at, orDefault, column };
+}
+
+const isNumber = (term: Term) => call("ISNUMBER", term);
+const blankUnless = (test: Term, then: Term) => when(test, then, "");
+const above = (term: Term, limit: number) => operate(term, ">", limit);
+const sum = (terms: Expression[]) => plus(terms[0], ...terms.slice(1));
+const roundedUp = (term: Term) => call("ROUNDUP", call("ROUND", term, 6), 0);
+const percentOf = (base: Term, percent: Term) => call("ROUND", over(times(base, number(percent)), 100), 2);
+
+/** The count of a slot: blank without its size, the user's own where there is one, else the best. */
+const slotCount = (size: Expression, use: Expression, best: Expression) =>
+  when(operate(number(size), "=", 0), "", when(isNumber(use), use, best));
+
+/** The formulas of the pen as built, by key. */
+export function penFormulas(sheet: Sheet): Record<string, Expression> {
+  const { at, column, orDefault } = cellsOf(sheet);
+  const lengths = column("panel", "input");
+  const counts = column("panel", "count");
+  const gates = column("gate", "input");
+  const gap = at("pin_gap");
+  const fit = when(
+    operate(at("size_means"), "=", "inside clear"),
+    "at least",
+    when(operate(at("size_means"), "=", "outside"), "at most", "nearest"),
+  );
+  const mix = pen("PANEL_MIX", at("size"), lengths, gates, gap, undefined, undefined, fit);
+  const gateCount = call("COUNTIF", gates, ">0");
+  const pinCircle = (of: Expression) => pen("PIN_CIRCLE", lengths, of, gates, gap);
+  const found: Record<string, Expression> = {
+    pin_circle: pinCircle(counts),
+    inside_clear: pen("INSIDE_CLEAR", lengths, counts, gates, gap),
+    distance_around: plus(
+      sum(slotKeys("panel").map((key) => times(number(at(key)), number(at(`${key}_count`))))),
+      call("SUM", gates),
+      times(over(number(gap), 12), plus(call("SUM", counts), gateCount)),
+    ),
+    area: pen("INSIDE_AREA", lengths, counts, gates, gap),
+    one_under: call("IFERROR", pinCircle(column("panel", "fewer")), ""),
+    one_over: call("IFERROR", pinCircle(column("panel", "more")), ""),
+  };
+  slotKeys("panel").forEach((key, k) => {
+    const count = at(`${key}_count`);
+    found[`${key}_count`] = slotCount(at(key), at(`${key}_use`), call("INDEX", mix, k + 1));
+    found[`${key}_fewer`] = k === 0 ? minus(number(count), 1) : count;
+    found[`${key}_more`] = k === 0 ? plus(number(count), 1) : count;
+    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.panelItem, at(key), " ft"));
+  });
+  for (const key of slotKeys("gate")) {
+    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), 1);
+    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), " ft"));
+  }
+  const counted = (key: string, otherwise: Expression) =>
+    when(isNumber(at(`${key}_use`)), at(`${key}_use`), otherwise);
+  found.stakes_count = counted("stakes", plus(call("SUM", counts), gateCount, extraStakes));
+  const lineLength = plus(over(at("pin_circle"), 2), lineToTieOff, at("pin_circle"), lineBeyond);
+  found.line_count = counted("line", roundedUp(over(lineLength, orDefault("line_roll"))));
+  found.paint_count = counted("paint", roundedUp(over(at("distance_around"), orDefault("paint_reach"))));
+  return found;
+}
+
+/** The formulas of the footing and its loads, by key. */
+export function sandFormulas(sheet: Sheet): Record<string, Expression> {
+  const { at, column, orDefault } = cellsOf(sheet);
+  const trucks = column("truck", "input");
+  const need = at("sand_need");
+  const byYard = operate(at("sand_unit"), "=", "cu yd");
+  const delivered = sum(slotKeys("truck").map((key) => times(number(at(key)), number(at(`${key}_count`)))));
+  const found: Record<string, Expression> = {
+    sand_need: pen("FILL", at("area"), at("depth"), at("overrun"), at("settle")),
+    sand_delivered: when(operate(call("COUNTIF", trucks, ">0"), "=", 0), need, delivered),
+    sand_over: blankUnless(above(need, 0), times(minus(over(at("sand_delivered"), need), 1), 100)),
+    depth_loose: over(times(at("sand_delivered"), 324), at("area")),
+    depth_settled: times(at("depth_loose"), minus(1, over(number(at("settle")), 100))),
+    sand_count: when(byYard, at("sand_delivered"), times(at("sand_delivered"), orDefault("tons_per_cy"))),
+    sand_unit_shown: when(byYard, "cu yd", "ton"),
+    footing_warning: when(
+      above(number(at("sand_over")), 10),
+      estimateMessages.tooMuchSand,
+      blankUnless(above(number(at("depth")), 6), estimateMessages.deepFooting),
+    ),
+  };
+  slotKeys("truck").forEach((key, k) => {
+    const best = call("INDEX", pen("LOADS", need, trucks, at("short")), k + 1);
+    found[`${key}_count`] = slotCount(at(key), at(`${key}_use`), best);
+    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.haulItem, at(key), " cu yd"));
+  });
+  return found;
+}
+
+/** The formulas of one priced line: what it looks for in the prices decides price, waste, tax and mark. */
+export function lineFormulas(
+  sheet: Sheet,
+  key: string,
+  whole: boolean,
+  item: Term,
+  size?: Term,
+): Record<string, Expression> {
+  const { at } = cellsOf(sheet);
+  const count = at(`${key}_count`);
+  const used = (then: Term) => when(operate(number(count), "=", 0), "", then);
+  const found = lookUp(sheet.prices, item, size);
+  const bought = times(count, plus(1, over(found.waste, 100)));
+  const price = at(`${key}_price`);
+  return {
+    [`${key}_quantity`]: used(whole ? roundedUp(bought) : bought),
+    [`${key}_price`]: used(found.price),
+    [`${key}_amount`]: used(
+      when(
+        isNumber(price),
+        call("ROUND", times(at(`${key}_quantity`), price), 2),
+        estimateMessages.priceMissing,
+      ),
+    ),
+    [`${key}_taxed`]: used(found.taxed),
+    [`${key}_note`]: used(found.example),
+  };
+}
+
+/** The amount of one of the user's own lines: blank until it has a quantity. */
+export function ownAmount(sheet: Sheet, key: string): Expression {
+  const { at } = cellsOf(sheet);
+  const quantity = at(`${key}_quantity`);
+  const price = at(`${key}_price`);
+  const amount = when(
+    isNumber(price),
+    call("ROUND", times(quantity, price), 2),
+    estimateMessages.priceMissing,
+  );
+  return blankUnless(isNumber(quantity), amount);
+}
+
+/** The formulas of the sums and of what comes on top, by key. */
+export function totalFormulas(sheet: Sheet): Record<string, Expression> {
+  const { at } = cellsOf(sheet);
+  const down = (name: keyof typeof columns) =>
+    range({ row: sheet.lines.from, column: columns[name] }, { row: sheet.lines.to, column: columns[name] });
+  const missing = call("COUNTIF", down("amount"), estimateMessages.priceMissing);
+  const direct = at("direct");
+  const beforeContingency = plus(direct, at("tax_amount"));
+  const beforeOverhead = plus(direct, at("tax_amount"), at("contingency_amount"));
+  const cost = plus(direct, at("tax_amount"), at("contingency_amount"), at("overhead_amount"));
+  const profit = number(at("profit"));
+  const total = at("total");
+  const each = (units: Expression) => blankUnless(isNumber(total), over(total, units));
+  return {
+    direct: sum(lineSections.map((section) => at(`sum_${section}`))),
+    tax_amount: percentOf(call("SUMIFS", down("amount"), down("taxed"), "yes"), at("tax")),
+    contingency_amount: percentOf(beforeContingency, at("contingency")),
+    overhead_amount: percentOf(beforeOverhead, at("overhead")),
+    profit_amount: when(
+      operate(at("profit_kind"), "=", "margin"),
+      call("ROUND", over(times(cost, profit), minus(100, profit)), 2),
+      percentOf(cost, at("profit")),
+    ),
+    total: when(
+      above(missing, 0),
+      text(missing, when(operate(missing, "=", 1), messages.priceIsMissing, messages.pricesAreMissing)),
+      plus(cost, at("profit_amount")),
+    ),
+    per_foot: each(at("distance_around")),
+    per_square_foot: each(at("area")),
+    budget_left: blankUnless(
+      call("AND", isNumber(at("budget")), isNumber(total)),
+      minus(at("budget"), total),
+    ),
+    example_warning: blankUnless(
+      above(call("COUNTIF", down("note"), estimateMessages.examplePrice), 0),
+      messages.onExamples,
+    ),
+  };
+}
+
+/** The keys of the user's own lines in all sections. */
+export const allOwnKeys = lineSections.flatMap(ownLineKeys);

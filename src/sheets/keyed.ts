@@ -1,0 +1,144 @@
+import { fields, type FieldValue } from "../estimate/fields";
+import { type Figure } from "../estimate/figures";
+import { type Job } from "../estimate/job";
+import { type OwnLine } from "../estimate/own-lines";
+import { equal } from "../units/rounding";
+import { isError, type Cell } from "../units/cell";
+import { address } from "./address";
+import { columns, headRows, keysOf, laidOut } from "./estimate-layout";
+import { allOwnKeys } from "./estimate-formulas";
+import { estimateMark } from "./estimate";
+
+/** What a sheet shows, cell by cell from A1. */
+export interface Shown {
+  name: string;
+  values: Cell[][];
+}
+
+/** A keyed cell of a sheet, where it stands now, and what it shows. */
+export interface KeyedCell {
+  row: number;
+  column: number;
+  value: Cell;
+}
+
+/** An estimate as its sheet holds it. */
+export interface EstimateSheet {
+  name: string;
+  /** The inputs; a field that the sheet lacks has its default. */
+  job: Job;
+  own: OwnLine[];
+  cells: Record<string, KeyedCell>;
+  /** Fields of the list for which the sheet has no key. */
+  missing: string[];
+}
+
+/** True for the sheet of an estimate. */
+export const isEstimate = ({ values }: Shown) => values[0]?.[0] === estimateMark;
+
+/**
+ * Reads an estimate from what its sheet shows. Column A says which keys a row holds and the hidden first row in which
+ * column each stands, so inserted rows and columns do no harm.
+ */
+export function readEstimate(sheet: Shown): EstimateSheet {
+  const cells = keyedCells(sheet.values);
+  const valueOf = (key: string): Cell => cells[key]?.value ?? null;
+  const job: Job = {};
+  for (const field of fields)
+    job[field.key] = field.key in cells ? asField(valueOf(field.key)) : field.default;
+  const number = (key: string) => (typeof valueOf(key) === "number" ? (valueOf(key) as number) : null);
+  return {
+    name: sheet.name,
+    job,
+    own: allOwnKeys.map((key) => ({
+      key,
+      quantity: number(`${key}_quantity`),
+      price: number(`${key}_price`),
+      taxed: String(valueOf(`${key}_taxed`) ?? "").toLowerCase() === "yes",
+    })),
+    cells,
+    missing: fields.filter(({ key }) => !(key in cells)).map(({ key }) => key),
+  };
+}
+
+const asField = (value: Cell): FieldValue =>
+  isError(value) ? value.error : typeof value === "boolean" ? String(value) : value === "" ? null : value;
+
+function keyedCells(values: Cell[][]): Record<string, KeyedCell> {
+  const columnOf = new Map((values[0] ?? []).map((name, column) => [name, column]));
+  const cells: Record<string, KeyedCell> = {};
+  values.forEach((row, at) => {
+    if (at === 0 || typeof row[0] !== "string") return;
+    for (const pair of row[0].split(" ")) {
+      const [name, key] = pair.split("=");
+      const column = columnOf.get(name);
+      if (key && column !== undefined) cells[key] = { row: at, column, value: row[column] ?? null };
+    }
+  });
+  return cells;
+}
+
+/** A figure of the sheet that is not what its inputs lead to: changed by the user. */
+export interface OwnChange {
+  key: string;
+  address: string;
+  shown: Cell;
+  figured: Figure;
+}
+
+/** The cells of an estimate whose figures the user changed: what they show beside what the inputs lead to. */
+export function ownChanges(sheet: EstimateSheet, figures: Record<string, Figure>): OwnChange[] {
+  return Object.entries(figures).flatMap(([key, figured]) => {
+    const found = sheet.cells[key];
+    if (!found || alike(found.value, figured)) return [];
+    return [{ key, address: address(found), shown: found.value, figured }];
+  });
+}
+
+function alike(shown: Cell, figured: Figure): boolean {
+  if (typeof shown === "number" && typeof figured === "number") return equal(shown, figured);
+  return (shown ?? "") === figured;
+}
+
+/** The input cells that have to change so that the sheet holds this job: keyed cells only. */
+export function changedInputs(
+  sheet: EstimateSheet,
+  job: Job,
+): { row: number; column: number; value: FieldValue }[] {
+  return fields.flatMap(({ key }) => {
+    const found = sheet.cells[key];
+    const same = found && (asField(found.value) ?? null) === (job[key] ?? null);
+    return !found || same ? [] : [{ row: found.row, column: found.column, value: job[key] ?? null }];
+  });
+}
+
+/**
+ * The key cells that put missing fields back: rows that still stand where the layout has them between their
+ * neighbors, with an empty key. A field whose whole row is gone is not among them.
+ */
+export function restoredKeys(
+  sheet: EstimateSheet,
+  values: Cell[][],
+): { row: number; column: number; value: string }[] {
+  const rows = laidOut().sections.flatMap((section) => section.rows);
+  const planned = rows.map((row) => ({ row: row.row, keys: Object.entries(keysOf(row)) }));
+  const rowOnSheet = (keys: [string, string][]) =>
+    keys.map(([, key]) => sheet.cells[key]?.row).find((row) => row !== undefined);
+  return planned.flatMap(({ row, keys }, k) => {
+    if (!keys.some(([, key]) => sheet.missing.includes(key)) || rowOnSheet(keys) !== undefined) return [];
+    const before = planned
+      .slice(0, k)
+      .reverse()
+      .find((other) => rowOnSheet(other.keys) !== undefined);
+    const later = planned.slice(k + 1).find((other) => rowOnSheet(other.keys) !== undefined);
+    const from = before
+      ? { planned: before.row, now: rowOnSheet(before.keys)! }
+      : { planned: headRows.headers, now: headRows.headers };
+    const at = from.now + row - from.planned;
+    if (later && rowOnSheet(later.keys)! - from.now !== later.row - from.planned) return [];
+    if ((values[at]?.[columns.key] ?? "") !== "") return [];
+    return [
+      { row: at, column: columns.key, value: keys.map(([column, key]) => `${column}=${key}`).join(" ") },
+    ];
+  });
+}
