@@ -1,18 +1,6 @@
-import { fieldOf, type Field } from "../estimate/fields";
-import { figureField } from "../estimate/figure-list";
 import { type Job } from "../estimate/job";
 import { cautions } from "../estimate/messages";
-import { priceKinds, type PriceKind } from "../estimate/prices";
-import {
-  columns,
-  headRows,
-  keysOf,
-  laidOut,
-  placesOf,
-  type LaidRow,
-  type LaidSection,
-  type Right,
-} from "./estimate-layout";
+import { kindOfLine, put, rowCells } from "./estimate-cells";
 import {
   allOwnKeys,
   lineFormulas,
@@ -22,36 +10,13 @@ import {
   totalFormulas,
   type Sheet,
 } from "./estimate-formulas";
-import {
-  call,
-  cell,
-  expression,
-  operate,
-  pen,
-  range,
-  text,
-  when,
-  type Expression,
-  type Term,
-} from "./expression";
+import { columns, headRows, laidOut, placesOf, type LaidSection } from "./estimate-layout";
+import { call, cell, expression, operate, range, text, when, type Expression } from "./expression";
 import { messages } from "./messages";
-import { type PlanCell, type SheetPlan, type Validation } from "./plan";
-import { type StyleName } from "./styles";
+import { type PlanCell, type SheetPlan } from "./plan";
 
 /** What A1 of an estimate says, by which a host finds it. */
 export const estimateMark = "penstake estimate 1";
-
-/** The kind of item that each line asks the prices for; panels, gates and loads also by their size. */
-const itemOf: Record<string, PriceKind> = {
-  panel: "panel",
-  gate: "gate",
-  truck: "haul",
-  stakes: "stake",
-  line: "line",
-  paint: "paint",
-};
-
-const kindOfLine = (key: string) => itemOf[key.split("_")[0]];
 
 /** The sheet of an estimate for a panel pen: the job's answers in its inputs, everything else as live formulas. */
 export function estimatePlan(job: Job, name: string, prices: string): SheetPlan {
@@ -120,13 +85,6 @@ function formulasOfLine(sheet: Sheet, key: string): Record<string, Expression> {
 
 const fieldExists = (sheet: Sheet, key: string) => sheet.places[key]?.column === columns.input;
 
-const put = (row: number, column: number, says: Term, style: StyleName): PlanCell => ({
-  row,
-  column,
-  says: expression(says),
-  style,
-});
-
 function headCells(places: Sheet["places"]): PlanCell[] {
   const named = [...new Set(Object.values(places).map(({ column }) => column))];
   const names = Object.entries(columns).filter(([, column]) => named.includes(column));
@@ -166,141 +124,6 @@ function headingCells({ title, section, heading, last }: LaidSection): PlanCell[
     ...printed.map((column) => ({ row: heading, column, says: expression(""), style: "section" as const })),
     { row: heading, column: columns.amount, says: section ? sum : expression(""), style: "sectionSum" },
   ];
-}
-
-function rowCells(row: LaidRow, job: Job, says: Record<string, Expression>): PlanCell[] {
-  const keys = Object.entries(keysOf(row));
-  const cells = keys.length
-    ? [put(row.row, columns.key, keys.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
-    : [];
-  if (row.left) cells.push(...leftCells(row, says));
-  if (row.right) cells.push(...inputCells(row.row, row.right, job));
-  return cells;
-}
-
-const styleOfFigure = {
-  feet: "figure",
-  area: "figure",
-  yards: "figure",
-  percent: "percent",
-  inches: "figure",
-  money: "money",
-  whole: "count",
-} as const;
-
-function leftCells({ row, left }: LaidRow, says: Record<string, Expression>): PlanCell[] {
-  const key = left!.key;
-  switch (left!.kind) {
-    case "figure": {
-      const { label, unit, kind } = figureField(key);
-      const total = key === "total";
-      const figure = put(
-        row,
-        kind === "money" ? columns.amount : columns.quantity,
-        says[key],
-        total ? "total" : styleOfFigure[kind],
-      );
-      const shown = kind === "feet" ? [put(row, columns.price, feetInches(cell(figure)), "feetInches")] : [];
-      return [
-        put(row, columns.item, label.en, total ? "totalLabel" : "label"),
-        figure,
-        put(row, columns.unit, unit, "unit"),
-        ...shown,
-      ];
-    }
-    case "warning":
-      return [{ ...put(row, columns.item, says[key], "warning"), across: 7 }];
-    case "own":
-      return ownCells(row, says[`${key}_amount`]);
-    case "line": {
-      const supplies: Record<string, string> = { sand: messages.sandItem, ...messages.suppliesItems };
-      const item: Term = supplies[key] ?? says[`${key}_item`];
-      const unit: Term = key === "sand" ? says.sand_unit_shown : priceKinds[kindOfLine(key)].unit;
-      const used = (term: Term) =>
-        when(operate(call("N", cell({ row, column: columns.count })), "=", 0), "", term);
-      return [
-        put(row, columns.item, item, "label"),
-        put(row, columns.quantity, says[`${key}_quantity`], key === "sand" ? "figure" : "count"),
-        put(row, columns.unit, used(unit), "unit"),
-        put(row, columns.price, says[`${key}_price`], "money"),
-        put(row, columns.amount, says[`${key}_amount`], "money"),
-        put(row, columns.taxed, says[`${key}_taxed`], "mark"),
-        put(row, columns.note, says[`${key}_note`], "note"),
-        put(row, columns.count, says[`${key}_count`], key === "sand" ? "figure" : "count"),
-        ...["fewer", "more"].flatMap((side) =>
-          says[`${key}_${side}`] ? [put(row, columns[side as "fewer"], says[`${key}_${side}`], "count")] : [],
-        ),
-      ];
-    }
-  }
-}
-
-const feetInches = (of: Expression) => when(operate(call("N", of), "=", 0), "", pen("FEET_INCHES", of));
-
-function ownCells(row: number, amount: Expression): PlanCell[] {
-  const input = (column: number, style: StyleName, accepts?: Validation): PlanCell => ({
-    row,
-    column,
-    says: { kind: "constant", value: null },
-    style,
-    input: true,
-    accepts,
-  });
-  const money: Validation = {
-    kind: "number",
-    least: -10_000_000,
-    most: 10_000_000,
-    message: messages.between(-10_000_000, 10_000_000),
-  };
-  return [
-    input(columns.item, "ownText"),
-    input(columns.quantity, "ownNumber", money),
-    input(columns.unit, "ownText"),
-    input(columns.price, "ownNumber", money),
-    put(row, columns.amount, amount, "money"),
-    input(columns.taxed, "ownText", { kind: "list", options: ["yes", "no"], message: messages.yesOrNo }),
-  ];
-}
-
-function inputCells(row: number, { field, use }: Right, job: Job): PlanCell[] {
-  const cells: PlanCell[] = [];
-  if (field) {
-    const asked = fieldOf(field);
-    cells.push(put(row, columns.label, asked.label.en, "label"), inputCell(row, columns.input, asked, job));
-    cells.push(put(row, columns.inputUnit, asked.unit, "unit"));
-    if (asked.kind === "length" && asked.unit === "ft")
-      cells.push(
-        put(row, columns.feetInches, feetInches(cell({ row, column: columns.input })), "feetInches"),
-      );
-  } else if (use) cells.push(put(row, columns.label, messages.suppliesItems[use as "stakes"], "label"));
-  if (use) cells.push(inputCell(row, columns.use, fieldOf(`${use}_use`), job));
-  return cells;
-}
-
-function inputCell(row: number, column: number, field: Field, job: Job): PlanCell {
-  const isText = field.kind === "text" || field.kind === "choice";
-  return {
-    row,
-    column,
-    says: { kind: "constant", value: job[field.key] },
-    style: isText ? "inputText" : field.kind === "money" ? "inputMoney" : "inputNumber",
-    input: true,
-    accepts: validationOf(field),
-  };
-}
-
-/** What a field's cell accepts, from the list of fields. */
-export function validationOf({ kind, range: limits, options, unit }: Field): Validation | undefined {
-  if (kind === "choice") return { kind: "list", options: [...options!], message: messages.oneOf(options!) };
-  if (!limits) return undefined;
-  const [least, most] = limits;
-  const message =
-    kind === "count"
-      ? messages.wholeBetween(least, most)
-      : unit
-        ? messages.inUnit(unit, least, most)
-        : messages.between(least, most);
-  return { kind: "number", least, most, whole: kind === "count", message };
 }
 
 function cautionCells(after: number): PlanCell[] {

@@ -44,8 +44,10 @@ export const operate = (left: Term, operator: Operator, right: Term): Expression
   right: expression(right),
 });
 
-const joined = (operator: Operator) => (first: Term, ...others: Term[]) =>
-  others.reduce<Expression>((left, right) => operate(left, operator, right), expression(first));
+const joined =
+  (operator: Operator) =>
+  (first: Term, ...others: Term[]) =>
+    others.reduce<Expression>((left, right) => operate(left, operator, right), expression(first));
 
 /** The sum of the terms. */
 export const plus = joined("+");

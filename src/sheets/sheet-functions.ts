@@ -10,7 +10,8 @@ const valueError: Cell = { error: "#VALUE!" };
 function* cells(terms: (() => Value)[]): Generator<{ value: Cell; ranged: boolean }> {
   for (const term of terms) {
     const value = term();
-    if (Array.isArray(value)) for (const row of value) for (const one of row) yield { value: one, ranged: true };
+    if (Array.isArray(value))
+      for (const row of value) for (const one of row) yield { value: one, ranged: true };
     else yield { value, ranged: false };
   }
 }
@@ -115,7 +116,10 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   COUNTIFS: (terms) => fulfilled(terms).filter(Boolean).length,
   SUMIFS: ([sum, ...pairs]) => {
     const met = fulfilled(pairs);
-    return [...cells([sum])].reduce((all, { value }, k) => all + (met[k] && typeof value === "number" ? value : 0), 0);
+    return [...cells([sum])].reduce(
+      (all, { value }, k) => all + (met[k] && typeof value === "number" ? value : 0),
+      0,
+    );
   },
   INDEX: ([term, row, column]) => {
     const value = term();

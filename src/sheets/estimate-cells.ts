@@ -1,0 +1,166 @@
+import { fieldOf, type Field } from "../estimate/fields";
+import { figureField } from "../estimate/figure-list";
+import { type Job } from "../estimate/job";
+import { priceKinds, type PriceKind } from "../estimate/prices";
+import { columns, keysOf, type LaidRow, type Right } from "./estimate-layout";
+import { call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
+import { messages } from "./messages";
+import { type PlanCell, type Validation } from "./plan";
+import { type StyleName } from "./styles";
+
+/** The kind of item that each line asks the prices for; panels, gates and loads also by their size. */
+const itemOf: Record<string, PriceKind> = {
+  panel: "panel",
+  gate: "gate",
+  truck: "haul",
+  stakes: "stake",
+  line: "line",
+  paint: "paint",
+};
+
+/** The kind of item of a line, by its key. */
+export const kindOfLine = (key: string) => itemOf[key.split("_")[0]];
+
+/** A cell of a plan that is no input. */
+export const put = (row: number, column: number, says: Term, style: StyleName): PlanCell => ({
+  row,
+  column,
+  says: expression(says),
+  style,
+});
+
+/** The cells of one row: its keys, its printed part by what stands there, and its inputs. */
+export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression>): PlanCell[] {
+  const keys = Object.entries(keysOf(row));
+  const cells = keys.length
+    ? [put(row.row, columns.key, keys.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
+    : [];
+  if (row.left) cells.push(...leftCells(row, says));
+  if (row.right) cells.push(...inputCells(row.row, row.right, job));
+  return cells;
+}
+
+const styleOfFigure = {
+  feet: "figure",
+  area: "figure",
+  yards: "figure",
+  percent: "percent",
+  inches: "figure",
+  money: "money",
+  whole: "count",
+} as const;
+
+function leftCells({ row, left }: LaidRow, says: Record<string, Expression>): PlanCell[] {
+  const key = left!.key;
+  switch (left!.kind) {
+    case "figure": {
+      const { label, unit, kind } = figureField(key);
+      const total = key === "total";
+      const figure = put(
+        row,
+        kind === "money" ? columns.amount : columns.quantity,
+        says[key],
+        total ? "total" : styleOfFigure[kind],
+      );
+      const shown = kind === "feet" ? [put(row, columns.price, feetInches(cell(figure)), "feetInches")] : [];
+      return [
+        put(row, columns.item, label.en, total ? "totalLabel" : "label"),
+        figure,
+        put(row, columns.unit, unit, "unit"),
+        ...shown,
+      ];
+    }
+    case "warning":
+      return [{ ...put(row, columns.item, says[key], "warning"), across: 7 }];
+    case "own":
+      return ownCells(row, says[`${key}_amount`]);
+    case "line": {
+      const supplies: Record<string, string> = { sand: messages.sandItem, ...messages.suppliesItems };
+      const item: Term = supplies[key] ?? says[`${key}_item`];
+      const unit: Term = key === "sand" ? says.sand_unit_shown : priceKinds[kindOfLine(key)].unit;
+      const used = (term: Term) =>
+        when(operate(call("N", cell({ row, column: columns.count })), "=", 0), "", term);
+      return [
+        put(row, columns.item, item, "label"),
+        put(row, columns.quantity, says[`${key}_quantity`], key === "sand" ? "figure" : "count"),
+        put(row, columns.unit, used(unit), "unit"),
+        put(row, columns.price, says[`${key}_price`], "money"),
+        put(row, columns.amount, says[`${key}_amount`], "money"),
+        put(row, columns.taxed, says[`${key}_taxed`], "mark"),
+        put(row, columns.note, says[`${key}_note`], "note"),
+        put(row, columns.count, says[`${key}_count`], key === "sand" ? "figure" : "count"),
+        ...["fewer", "more"].flatMap((side) =>
+          says[`${key}_${side}`] ? [put(row, columns[side as "fewer"], says[`${key}_${side}`], "count")] : [],
+        ),
+      ];
+    }
+  }
+}
+
+const feetInches = (of: Expression) => when(operate(call("N", of), "=", 0), "", pen("FEET_INCHES", of));
+
+function ownCells(row: number, amount: Expression): PlanCell[] {
+  const input = (column: number, style: StyleName, accepts?: Validation): PlanCell => ({
+    row,
+    column,
+    says: { kind: "constant", value: null },
+    style,
+    input: true,
+    accepts,
+  });
+  const money: Validation = {
+    kind: "number",
+    least: -10_000_000,
+    most: 10_000_000,
+    message: messages.between(-10_000_000, 10_000_000),
+  };
+  return [
+    input(columns.item, "ownText"),
+    input(columns.quantity, "ownNumber", money),
+    input(columns.unit, "ownText"),
+    input(columns.price, "ownNumber", money),
+    put(row, columns.amount, amount, "money"),
+    input(columns.taxed, "ownText", { kind: "list", options: ["yes", "no"], message: messages.yesOrNo }),
+  ];
+}
+
+function inputCells(row: number, { field, use }: Right, job: Job): PlanCell[] {
+  const cells: PlanCell[] = [];
+  if (field) {
+    const asked = fieldOf(field);
+    cells.push(put(row, columns.label, asked.label.en, "label"), inputCell(row, columns.input, asked, job));
+    cells.push(put(row, columns.inputUnit, asked.unit, "unit"));
+    if (asked.kind === "length" && asked.unit === "ft")
+      cells.push(
+        put(row, columns.feetInches, feetInches(cell({ row, column: columns.input })), "feetInches"),
+      );
+  } else if (use) cells.push(put(row, columns.label, messages.suppliesItems[use as "stakes"], "label"));
+  if (use) cells.push(inputCell(row, columns.use, fieldOf(`${use}_use`), job));
+  return cells;
+}
+
+function inputCell(row: number, column: number, field: Field, job: Job): PlanCell {
+  const isText = field.kind === "text" || field.kind === "choice";
+  return {
+    row,
+    column,
+    says: { kind: "constant", value: job[field.key] },
+    style: isText ? "inputText" : field.kind === "money" ? "inputMoney" : "inputNumber",
+    input: true,
+    accepts: validationOf(field),
+  };
+}
+
+/** What a field's cell accepts, from the list of fields. */
+export function validationOf({ kind, range: limits, options, unit }: Field): Validation | undefined {
+  if (kind === "choice") return { kind: "list", options: [...options!], message: messages.oneOf(options!) };
+  if (!limits) return undefined;
+  const [least, most] = limits;
+  const message =
+    kind === "count"
+      ? messages.wholeBetween(least, most)
+      : unit
+        ? messages.inUnit(unit, least, most)
+        : messages.between(least, most);
+  return { kind: "number", least, most, whole: kind === "count", message };
+}
