@@ -1,0 +1,70 @@
+import { type Worksheet } from "exceljs";
+import { columnNumber } from "../../sheets/address";
+import { type PrintSetUp } from "../../sheets/plan";
+import { type CellData, type Merge, type SheetData } from "../../sheets/workbook-content";
+import { type Lost } from "./losses";
+import { type SheetPart } from "./parts";
+import { readCell } from "./read-cell";
+
+const DEFAULT_WIDTH = 8.43;
+
+/** One sheet of a file as plain data. */
+export function readSheet(sheet: Worksheet, part: SheetPart, lost: Lost): SheetData {
+  const cells: CellData[] = [];
+  const hiddenRows: number[] = [];
+  const heights: Record<number, number> = {};
+  sheet.eachRow({ includeEmpty: false }, (row, number) => {
+    if (row.hidden) hiddenRows.push(number - 1);
+    if (row.height) heights[number - 1] = row.height;
+    row.eachCell({ includeEmpty: false }, (cell) => {
+      const data = readCell(cell, part.notes.get(cell.address), lost);
+      if (data) cells.push(data);
+    });
+  });
+  const width = Math.max(0, ...cells.map(({ column }) => column + 1));
+  const view = sheet.views[0];
+  return {
+    name: part.name,
+    cells,
+    columns: Array.from({ length: width }, (_, k) => {
+      const column = sheet.getColumn(k + 1);
+      return { width: column.width ?? DEFAULT_WIDTH, ...(column.hidden ? { hidden: true } : {}) };
+    }),
+    hiddenRows,
+    heights,
+    frozenRows: view?.state === "frozen" ? (view.ySplit ?? 0) : 0,
+    merges: sheet.model.merges.map((area) => corners(String(area))!),
+    ...printSetUp(sheet, part),
+    pictures: [],
+  };
+}
+
+/** The corners of an area such as $A$1:H40, counted from 0; undefined where it is none. */
+function corners(area: string): Merge | undefined {
+  const found = /\$?([A-Z]{1,3})\$?(\d+):\$?([A-Z]{1,3})\$?(\d+)$/.exec(area);
+  if (!found) return undefined;
+  const [, left, top, right, bottom] = found;
+  return {
+    top: Number(top) - 1,
+    left: columnNumber(left),
+    bottom: Number(bottom) - 1,
+    right: columnNumber(right),
+  };
+}
+
+function printSetUp({ pageSetup, headerFooter }: Worksheet, part: SheetPart): { print?: PrintSetUp } {
+  const area = corners(part.printArea ?? "");
+  if (!area) return {};
+  const { orientation, fitToPage, fitToWidth = 1, fitToHeight = 1 } = pageSetup;
+  // The left part of a footer without its codes; the page's number is written anew.
+  const [, footer = ""] = /^&L((?:&&|&[^LCR]|[^&])*)/.exec(headerFooter.oddFooter ?? "") ?? [];
+  return {
+    print: {
+      area,
+      landscape: orientation === "landscape",
+      pages: fitToPage ? { wide: fitToWidth, tall: fitToHeight } : { wide: 1, tall: 0 },
+      repeatRows: Number(/\$1:\$(\d+)$/.exec(part.printTitles ?? "")?.[1] ?? 0),
+      footer: footer.replace(/&\d+ ?/g, "").replace(/&&/g, "&"),
+    },
+  };
+}

@@ -1,0 +1,2 @@
+export { readXlsx } from "./read";
+export { writeXlsx, type PictureMaker } from "./write";
