@@ -1,0 +1,59 @@
+import { HostError, type WorkbookHost } from "../host";
+import { address } from "../../sheets/address";
+import { look } from "./look";
+import { messages } from "./messages";
+import { svgToPng, type Painter } from "./picture";
+import { asOneStep, once, refusal, session } from "./session";
+import { appendRows, updateCells } from "./update";
+import { watchWorkbook } from "./watch";
+import { writeSheets } from "./write";
+
+/** Excel as a host: the common part, and what it can do beside it. */
+export interface ExcelHost extends WorkbookHost {
+  /** Opens a workbook file, given in base64, as a new workbook beside the present one. */
+  openCopy(base64: string): Promise<void>;
+}
+
+/** The workbook that Excel shows. `paint` draws a picture of a plan; the panel leaves it to the page's canvas. */
+export function excelHost(paint: Painter = svgToPng): ExcelHost {
+  return {
+    can: { openCopy: Office.context.requirements.isSetSupported("ExcelApi", "1.8"), selfCheck: true },
+    look,
+    write: (plans) => writeSheets(plans, paint),
+    update: updateCells,
+    append: appendRows,
+    putFormula,
+    show: (sheet) =>
+      session(async (context) => {
+        context.workbook.worksheets.getItem(sheet).activate();
+        await context.sync();
+      }),
+    watch: watchWorkbook,
+    openCopy: (base64) =>
+      Excel.createWorkbook(base64).catch((error: unknown) => {
+        throw refusal(error);
+      }),
+  };
+}
+
+async function putFormula(formula: string): Promise<{ sheet: string; address: string }> {
+  const target = await session(async (context) => {
+    const cell = once(context.workbook.getActiveCell()).load({ values: true, formulas: true, rowIndex: true, columnIndex: true });
+    const sheet = context.workbook.worksheets.getActiveWorksheet().load({ name: true });
+    await context.sync();
+    const place = { sheet: sheet.name, row: cell.rowIndex, column: cell.columnIndex };
+    // A cell into which another's result spills has a value and no formula.
+    if (cell.formulas[0][0] !== "" || cell.values[0][0] !== "") throw new HostError(messages.notEmpty(address(place)));
+    return place;
+  });
+  try {
+    await asOneStep(async (context) => {
+      const sheet = context.workbook.worksheets.getItem(target.sheet);
+      once(sheet.getRangeByIndexes(target.row, target.column, 1, 1)).formulas = [[formula]];
+      await context.sync();
+    });
+  } catch (error) {
+    throw refusal(error);
+  }
+  return { sheet: target.sheet, address: address({ row: target.row, column: target.column }) };
+} // prettier-ignore

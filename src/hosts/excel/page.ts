@@ -1,0 +1,15 @@
+import { type PrintSetUp } from "../../sheets/plan";
+import { areaAddress } from "./areas";
+
+/** Sets how a new sheet prints. */
+export function setUpPage(sheet: Excel.Worksheet, print: PrintSetUp): void {
+  const page = sheet.pageLayout;
+  page.orientation = print.landscape ? "Landscape" : "Portrait";
+  page.zoom = {
+    horizontalFitToPages: print.pages.wide,
+    ...(print.pages.tall > 0 && { verticalFitToPages: print.pages.tall }),
+  };
+  page.setPrintArea(areaAddress(print.area));
+  if (print.repeatRows > 0) page.setPrintTitleRows(`$1:$${print.repeatRows}`);
+  if (print.footer) page.headersFooters.defaultForAllPages.centerFooter = print.footer;
+}
