@@ -1,0 +1,20 @@
+import { feetInches } from "../units/feet-inches";
+
+const beside = (panels: number) => (panels === 0 ? "without a panel" : `with ${panels} of these panels`);
+
+/** What this room can say to a user. Lengths come in feet. */
+export const messages = {
+  pinGapTooShort: "pin_gap_in: a gap this far below 0 leaves nothing of a panel or gate",
+  gatesAloneNeed: (size: number, panels: number) =>
+    `gates alone need ${feetInches(size)}: that is the smallest pen that closes, ${beside(panels)}`,
+  panelsNeed: (size: number, panels: number) =>
+    `${panels} of these panels need ${feetInches(size)}: that is the smallest pen that closes`,
+  smallestPen: (size: number, gates: boolean) =>
+    `${gates ? "gates alone" : "these panels"} need ${feetInches(size)}: that is the smallest pen that closes`,
+  largestPen: (size: number) => `the largest pen that these panels close is ${feetInches(size)}`,
+  nothingWithin: (diameter: number, tolerance: number, nearest: number) =>
+    `no mix comes within ${feetInches(tolerance)} of ${feetInches(diameter)}: the nearest is ${feetInches(nearest)}`,
+  nothingCloses:
+    "these panels and gates close no pen around its center: it takes three or more, none too long for the rest",
+  tooManyMixes: "too many mixes to try: give fewer lengths, fewer gates or a smaller pen",
+};
