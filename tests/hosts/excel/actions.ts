@@ -151,7 +151,7 @@ export const methods: Record<
   "PageLayout.SetPrintArea": (_, { sheet }, [area]) => void (sheet.set.printArea = area),
   "PageLayout.SetPrintTitleRows": (_, { sheet }, [rows]) => void (sheet.set.titleRows = rows),
 };
-for (const event of ["Activated", "Changed", "Calculated", "SelectionChanged"])
+for (const event of ["Activated", "DataChanged", "Calculated", "SelectionChanged"])
   for (const door of ["_Register", "_Unregister"])
     methods[`Worksheets.${door}${event}Event`] = () => undefined;
 
