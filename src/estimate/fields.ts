@@ -31,6 +31,8 @@ export interface Field {
   quick: boolean;
   /** The list of slots this field is one of, and its place in it from 1. */
   slot?: { list: SlotList; place: number };
+  /** The line of the takeoff that this field belongs to, where that is not the slot of its own key. */
+  beside?: string;
   /** The key of the figure that this field, when filled in, takes the place of. */
   insteadOf?: string;
   documents: readonly DocumentKind[];
@@ -148,12 +150,12 @@ export const fields: readonly Field[] = [
     kind: "number", unit: "cu yd", range: [0.1, 60], section: "hauling", documents: ["estimate", "price request"],
   }, { default: 10, quick: true }), // prettier-ignore
   ...insteadOfSlots("truck", "Loads of truck", "Viajes del camión", "hauling"),
-  percent("short", "May come short by", "Puede faltar hasta", "hauling", 50, 0),
+  percent("short", "May come short by", "Puede faltar hasta", "hauling", 50, 5),
   field("Mason's line on a roll", "Hilo por rollo", {
-    key: "line_roll", kind: "length", unit: "ft", range: [10, 5000], default: 250, section: "supplies",
+    key: "line_roll", beside: "line", kind: "length", unit: "ft", range: [10, 5000], default: 250, section: "supplies",
   }), // prettier-ignore
   field("A paint can marks", "Una lata marca", {
-    key: "paint_reach", kind: "length", unit: "ft", range: [10, 5000], default: 250, section: "supplies",
+    key: "paint_reach", beside: "paint", kind: "length", unit: "ft", range: [10, 5000], default: 250, section: "supplies",
   }), // prettier-ignore
   instead("stakes", "Stakes", "Estacas", "supplies"),
   instead("line", "Rolls of line", "Rollos de hilo", "supplies"),

@@ -1,6 +1,7 @@
 import { notAllowed, Refusal } from "../units/refusal";
-import { readLength } from "../units/length";
-import { fields, slotKeys, type Field, type FieldValue, type SlotList } from "./fields";
+import { readNumber } from "../units/number-text";
+import { lengthRange, readQuantity } from "../units/range";
+import { fieldOf, fields, slotKeys, type Field, type FieldValue, type SlotList } from "./fields";
 import { messages } from "./messages";
 
 /** A job's answers by the key of their field; every field has one, null where it is blank. */
@@ -8,6 +9,9 @@ export type Job = Record<string, FieldValue>;
 
 /** A new job: every field at its default. */
 export const newJob = (): Job => Object.fromEntries(fields.map((field) => [field.key, field.default]));
+
+/** The number that answers a field, or its default where it is left blank. */
+export const answerOf = (job: Job, key: string) => Number(job[key] || fieldOf(key).default);
 
 /** The lengths that a list of slots holds, blanks passed over. */
 export const lengthsIn = (job: Job, list: SlotList) =>
@@ -18,8 +22,9 @@ export const lengthsIn = (job: Job, list: SlotList) =>
  * unit, an empty text becomes a blank. Refuses what the field does not allow, in a sentence that says what it does.
  */
 export function readField(field: Field, raw: unknown): FieldValue {
-  const typed = typeof raw === "string" ? raw.trim() : raw;
-  if (typed === null || typed === undefined || typed === "") return null;
+  if (raw === null || raw === undefined) return null;
+  const typed = typeof raw === "number" ? raw : String(raw).trim();
+  if (typed === "") return null;
   switch (field.kind) {
     case "text":
       return String(typed);
@@ -29,9 +34,9 @@ export function readField(field: Field, raw: unknown): FieldValue {
       return found;
     }
     case "length":
-      return inRange(field, readInUnit(field, typed));
+      return inRange(field, readQuantity(typed, { ...lengthRange(field.unit as "ft" | "in"), dash: true }));
     default:
-      return inRange(field, readNumber(field, typed));
+      return inRange(field, readPlain(field, typed));
   }
 }
 
@@ -53,18 +58,12 @@ export function problemsOf(job: Job): Record<string, string> {
 /** A blank stands for its default where the field asks for a figure that nothing else can give. */
 const isNeeded = (field: Field) => field.key === "size" || field.key === "panel_1";
 
-function readInUnit(field: Field, typed: unknown): number {
+/** A number as people write it, with or without the field's own sign: $1,200 or 5 %. */
+function readPlain(field: Field, typed: number | string): number {
   if (typeof typed === "number") return typed;
-  return readLength(String(typed), field.unit === "in" ? "in" : "ft", { dash: true });
-}
-
-function readNumber(field: Field, typed: unknown): number {
-  if (typeof typed === "number") return typed;
-  const bare = String(typed).replace(/^\$\s*|\s*%$/g, "");
-  const grouped = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare) && field.kind === "money";
-  const read = Number(grouped ? bare.replace(/,/g, "") : bare.replace(/^(-?\d*),(\d{1,2})$/, "$1.$2"));
-  if (bare === "" || !Number.isFinite(read)) throw notAllowed(messages.aNumber(field));
-  return read;
+  const bare = typed.replace(/^\$\s*|\s*%$/g, "");
+  const grouped = field.kind === "money" && /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare);
+  return readNumber(grouped ? bare.replace(/,/g, "") : bare);
 }
 
 function inRange(field: Field, value: number): number {

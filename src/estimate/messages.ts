@@ -8,7 +8,6 @@ const span = ({ range, unit }: Field) => `${amount(range![0], "")} to ${amount(r
 /** What this room can say to a user. */
 export const messages = {
   oneOf: (options: readonly string[]) => `Choose one of: ${options.join(", ")}.`,
-  aNumber: (field: Field) => `Write a number, ${span(field)}.`,
   within: (field: Field) => `Allowed is ${span(field)}.`,
   whole: (field: Field) => `Write a whole number, ${span(field)}.`,
   needed: "This is needed: the pen cannot be figured without it.",

@@ -20,3 +20,6 @@ export const ownLineKeys = (section: LineSection) => [`own_${section}_1`, `own_$
 
 /** The section of one of the user's own lines, by its key. */
 export const sectionOfOwn = (key: string) => key.split("_")[1] as LineSection;
+
+/** The keys of the user's own lines in all sections. */
+export const allOwnKeys = lineSections.flatMap(ownLineKeys);

@@ -44,17 +44,19 @@ export function panelPen(job: Job): PanelPen {
   const pinGap = Number(job.pin_gap ?? 0) / 12;
   const lengths = slotKeys("panel").map((key) => job[key] as number | null);
   const gates = lengthsIn(job, "gate");
+  const offered = lengths.flatMap((length, slot) => (length === null ? [] : [{ length, slot }]));
   const best = panelMix({
     diameter: job.size as number,
-    panels: lengths.map((length) => ({ length: length ?? 0 })),
+    panels: offered.map(({ length }) => ({ length })),
     gates,
     pinGap,
     tolerance: 1,
-    fit: fitOf[job.size_means as string],
+    fit: fitOf[job.size_means as string] ?? "nearest",
     priced: false,
   });
-  const counts = lengths.map((length, k) =>
-    length === null ? null : ((job[`panel_${k + 1}_use`] as number | null) ?? best[k]),
+  const counts: (number | null)[] = lengths.map(() => null);
+  offered.forEach(
+    ({ slot }, k) => (counts[slot] = (job[`panel_${slot + 1}_use`] as number | null) ?? best[k]),
   );
   const chords = (change: number): Chord[] => [
     ...lengths.map((length, k) => ({

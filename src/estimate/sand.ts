@@ -1,7 +1,8 @@
-import { fill } from "../ground/footing";
+import { depthOf, fill } from "../ground/footing";
 import { loads } from "../ground/hauling";
+import { tons } from "../ground/weight";
 import { slotKeys } from "./fields";
-import { type Job } from "./job";
+import { answerOf, type Job } from "./job";
 
 /** The sand of a job: what is needed, what comes, and the depth that it gives. Cubic yards and inches. */
 export interface Sand {
@@ -16,9 +17,6 @@ export interface Sand {
   depthLoose: number;
   depthSettled: number;
 }
-
-/** Cubic feet to inches of depth over an area in square feet. */
-const inchesDeep = (cubicYards: number, area: number) => (cubicYards * 324) / area;
 
 /**
  * The sand for a footing on the built area (sq ft): the exact best loads of the job's trucks, with the user's own
@@ -42,13 +40,13 @@ export function sand(job: Job, area: number): Sand {
   const delivered = offered
     ? trucks.reduce<number>((sum, truck, k) => sum + (truck ?? 0) * (counts[k] ?? 0), 0)
     : need;
-  const depthLoose = inchesDeep(delivered, area);
+  const depthLoose = depthOf(delivered, area);
   return {
     need,
     counts,
     trucks,
     delivered,
-    tons: delivered * Number(job.tons_per_cy),
+    tons: tons(delivered, answerOf(job, "tons_per_cy")),
     overPercent: need > 0 ? (delivered / need - 1) * 100 : null,
     depthLoose,
     depthSettled: depthLoose * (1 - percent("settle") / 100),

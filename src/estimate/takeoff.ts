@@ -1,5 +1,4 @@
-import { fieldOf } from "./fields";
-import { type Job } from "./job";
+import { answerOf, type Job } from "./job";
 import { type LineSection } from "./own-lines";
 import { type PanelPen } from "./panel-pen";
 import { type PricedItem, type PriceKind } from "./prices";
@@ -14,9 +13,6 @@ export interface TakeoffLine extends PricedItem {
   /** Bought in whole pieces, so that waste is rounded up. */
   whole: boolean;
 }
-
-/** The answer to a field, or its default where it is left blank. */
-export const answerOf = (job: Job, key: string) => Number(job[key] || fieldOf(key).default);
 
 /** Every line of the takeoff in the order of the estimate sheet, unused slots included. */
 export function takeoff(job: Job, pen: PanelPen, sand: Sand): TakeoffLine[] {

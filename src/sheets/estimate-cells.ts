@@ -36,7 +36,9 @@ export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression
     ? [put(row.row, columns.key, keys.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
     : [];
   if (row.left) cells.push(...leftCells(row, says));
-  if (row.right) cells.push(...inputCells(row.row, row.right, job));
+  if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
+  else if (row.left?.kind === "own")
+    cells.push({ ...put(row.row, columns.label, messages.ownLine, "note"), across: 5 });
   return cells;
 }
 

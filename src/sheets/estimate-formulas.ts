@@ -1,6 +1,6 @@
 import { fieldOf, slotKeys, type SlotList } from "../estimate/fields";
 import { messages as estimateMessages } from "../estimate/messages";
-import { ownLineKeys, lineSections } from "../estimate/own-lines";
+import { lineSections } from "../estimate/own-lines";
 import { extraStakes, lineBeyond, lineToTieOff } from "../estimate/supplies";
 import { type Place } from "./address";
 import { columns } from "./estimate-layout";
@@ -213,6 +213,3 @@ export function totalFormulas(sheet: Sheet): Record<string, Expression> {
     ),
   };
 }
-
-/** The keys of the user's own lines in all sections. */
-export const allOwnKeys = lineSections.flatMap(ownLineKeys);

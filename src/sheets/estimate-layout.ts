@@ -1,6 +1,7 @@
-import { slotKeys } from "../estimate/fields";
+import { fields, slotKeys, type Section } from "../estimate/fields";
 import { ownLineKeys, type LineSection } from "../estimate/own-lines";
 import { type Place } from "./address";
+import { messages } from "./messages";
 
 /** The columns of an estimate sheet. Inputs stand to the right of the printed part. */
 export const columns = {
@@ -39,61 +40,58 @@ const figures = (...keys: string[]): Left[] => keys.map((key) => ({ kind: "figur
 const warning = (key: string): Left => ({ kind: "warning", key });
 const lines = (...keys: string[]): Left[] => keys.map((key) => ({ kind: "line", key }));
 const own = (section: LineSection): Left[] => ownLineKeys(section).map((key) => ({ kind: "own", key }));
-const inputs = (...keys: string[]): Right[] => keys.map((field) => ({ field }));
-const slotInputs = (list: "panel" | "truck"): Right[] =>
-  slotKeys(list).map((key) => ({ field: key, use: key }));
+
+/** The inputs of a section's fields: those of a line beside it, the others below or beside what has none. */
+function inputsBeside(left: Left[], sections: Section[]): Right[] {
+  const here = fields.filter(({ section }) => sections.includes(section));
+  const withLine = left.map(({ kind, key }): Right | undefined => {
+    if (kind !== "line") return undefined;
+    const field = here.find((one) => one.key === key || one.beside === key)?.key;
+    const use = here.some((one) => one.insteadOf === `${key}_count`) ? key : undefined;
+    return field || use ? { ...(field && { field }), ...(use && { use }) } : undefined;
+  });
+  const placed = new Set(withLine.flatMap((right) => [right?.field, right?.use && `${right.use}_use`]));
+  const others = here.filter(({ key }) => !placed.has(key)).map(({ key }): Right => ({ field: key }));
+  return [...withLine.map((right) => right ?? others.shift() ?? {}), ...others];
+}
+
+function sectionOf(title: string, left: Left[], of: Section[], section?: LineSection): SectionLayout {
+  return { title, section, left, right: inputsBeside(left, of) };
+}
+
+const ofLines = (title: string, section: LineSection, ...left: Left[]) =>
+  sectionOf(title, left, [section], section);
+
+const { sections: titles } = messages;
 
 /** The sections of an estimate for a panel pen, in order. */
 export const layout: SectionLayout[] = [
-  {
-    title: "The pen as built",
-    left: figures("pin_circle", "inside_clear", "distance_around", "area", "one_under", "one_over"),
-    right: inputs("job_name", "customer", "site", "purpose", "size", "size_means", "pin_gap", "budget"),
-  },
-  {
-    title: "Fence",
-    section: "fence",
-    left: [...lines(...slotKeys("panel")), ...own("fence")],
-    right: slotInputs("panel"),
-  },
-  {
-    title: "Gates",
-    section: "gates",
-    left: [...lines(...slotKeys("gate")), ...own("gates")],
-    right: inputs(...slotKeys("gate")),
-  },
-  {
-    title: "Footing",
-    section: "footing",
-    left: [
-      ...figures("sand_need", "sand_delivered", "sand_over", "depth_loose", "depth_settled"),
-      ...lines("sand"),
-      ...own("footing"),
-      warning("footing_warning"),
-    ],
-    right: inputs("depth", "overrun", "settle", "sand_unit", "tons_per_cy"),
-  },
-  {
-    title: "Hauling",
-    section: "hauling",
-    left: [...lines(...slotKeys("truck")), ...own("hauling")],
-    right: [...slotInputs("truck"), ...inputs("short")],
-  },
-  {
-    title: "Layout supplies",
-    section: "supplies",
-    left: [...lines("stakes", "line", "paint"), ...own("supplies")],
-    right: [{ use: "stakes" }, { field: "line_roll", use: "line" }, { field: "paint_reach", use: "paint" }],
-  },
-  {
-    title: "Total",
-    left: [
+  sectionOf(
+    titles.pen,
+    figures("pin_circle", "inside_clear", "distance_around", "area", "one_under", "one_over"),
+    ["job", "pen"],
+  ),
+  ofLines(titles.fence, "fence", ...lines(...slotKeys("panel")), ...own("fence")),
+  ofLines(titles.gates, "gates", ...lines(...slotKeys("gate")), ...own("gates")),
+  ofLines(
+    titles.footing,
+    "footing",
+    ...figures("sand_need", "sand_delivered", "sand_over", "depth_loose", "depth_settled"),
+    ...lines("sand"),
+    ...own("footing"),
+    warning("footing_warning"),
+  ),
+  ofLines(titles.hauling, "hauling", ...lines(...slotKeys("truck")), ...own("hauling")),
+  ofLines(titles.supplies, "supplies", ...lines("stakes", "line", "paint"), ...own("supplies")),
+  sectionOf(
+    titles.total,
+    [
       ...figures("direct", "tax_amount", "contingency_amount", "overhead_amount", "profit_amount"),
       ...figures("total", "per_foot", "per_square_foot", "budget_left"),
       warning("example_warning"),
     ],
-    right: inputs("tax", "contingency", "overhead", "profit", "profit_kind"),
-  },
+    ["charges"],
+  ),
 ];
 
 /** One row of a laid-out section. */

@@ -1,8 +1,8 @@
 import { type Job } from "../estimate/job";
 import { cautions } from "../estimate/messages";
+import { allOwnKeys } from "../estimate/own-lines";
 import { kindOfLine, put, rowCells } from "./estimate-cells";
 import {
-  allOwnKeys,
   lineFormulas,
   ownAmount,
   penFormulas,

@@ -1,12 +1,11 @@
 import { fields, type FieldValue } from "../estimate/fields";
 import { type Figure } from "../estimate/figures";
 import { type Job } from "../estimate/job";
-import { type OwnLine } from "../estimate/own-lines";
+import { allOwnKeys, type OwnLine } from "../estimate/own-lines";
 import { equal } from "../units/rounding";
 import { isError, type Cell } from "../units/cell";
 import { address } from "./address";
 import { columns, headRows, keysOf, laidOut } from "./estimate-layout";
-import { allOwnKeys } from "./estimate-formulas";
 import { estimateMark } from "./estimate";
 
 /** What a sheet shows, cell by cell from A1. */

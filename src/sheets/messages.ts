@@ -10,6 +10,15 @@ export const messages = {
   fixedInCopy: "Fixed in this copy: figures that rest on it were worked out and stay as they are.",
   plainCopy: (cells: number) =>
     `Plain copy: figures of the PEN functions stay as they were worked out. ${cells === 1 ? "1 cell that leads" : `${cells} cells that lead`} to them ${cells === 1 ? "is" : "are"} fixed in this copy; everything else stays live.`,
+  sections: {
+    pen: "The pen as built",
+    fence: "Fence",
+    gates: "Gates",
+    footing: "Footing",
+    hauling: "Hauling",
+    supplies: "Layout supplies",
+    total: "Total",
+  },
   estimateTitle: "Estimate",
   headers: ["Item", "Quantity", "Unit", "Unit price", "Amount", "Tax", "Note"],
   inputHeaders: ["What goes in", "Value", "Unit", "Feet and inches", "Use instead", "Counted"],
@@ -47,12 +56,10 @@ export const messages = {
     given: {
       panel: "Panel length, pin to pin",
       gate: "Gate frame, pin to pin",
-      depth: "Footing depth",
       bigTruck: "Big truck carries",
       smallTruck: "Small truck carries",
     },
     units: { panel: "ft", gate: "ft", depth: "in", bigTruck: "cu yd", smallTruck: "cu yd" },
-    sizes: "Size across",
     around: "Distance around",
     area: "Area",
     panels: "Panels beside the gate",

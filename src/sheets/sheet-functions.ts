@@ -54,6 +54,8 @@ function rounded(mode: Decimal.Rounding) {
     new Decimal(x.toPrecision(15)).toNearest(new Decimal(10).pow(-places), mode).toNumber();
 }
 
+const halfUp = rounded(Decimal.ROUND_HALF_UP);
+
 const truth = (terms: (() => Value)[], fold: (found: boolean[]) => boolean): Cell => {
   const found: boolean[] = [];
   for (const { value, ranged } of cells(terms)) {
@@ -133,15 +135,16 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   ABS: numeric(Math.abs),
   SQRT: numeric((x) => Math.sqrt(x)),
   PI: () => Math.PI,
-  ROUND: numeric(rounded(Decimal.ROUND_HALF_UP)),
+  ROUND: numeric(halfUp),
   ROUNDUP: numeric(rounded(Decimal.ROUND_UP)),
   ROUNDDOWN: numeric(rounded(Decimal.ROUND_DOWN)),
   FIXED: (terms) => {
-    const [value, places, plain] = terms.map((term) => single(term()));
-    const read = toNumber(value);
-    if (isError(read)) return read;
-    const digits = Number(places ?? 2);
-    const shown = new Decimal(read.toPrecision(15)).toFixed(digits, Decimal.ROUND_HALF_UP);
+    const read = terms.map((term) => toNumber(single(term())));
+    const wrong = read.find(isError);
+    if (wrong) return wrong;
+    const [value, places = 2, plain = 0] = read as number[];
+    const digits = Math.trunc(places);
+    const shown = new Decimal(halfUp(value, digits)).toFixed(Math.max(0, digits));
     return plain ? shown : shown.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ",");
   },
   LEN: ([term]) => {

@@ -1,3 +1,4 @@
+import { fieldOf } from "../estimate/fields";
 import { type Place } from "./address";
 import { put } from "./estimate-cells";
 import { blank, call, cell, pen, range, when, operate, type Expression, type Term } from "./expression";
@@ -10,6 +11,8 @@ const { tryIt: words } = messages;
 /** Sizes to start from, across in ft, and what a pen of each size is built of. All of it can be typed over. */
 const sizes = [44, 56, 72, 84, 96];
 const given = { panel: 12, gate: 10, depth: 2.5, bigTruck: 14, smallTruck: 8 };
+
+const labels = { ...words.given, depth: fieldOf("depth").label.en };
 
 const first = { row: 4, column: 1 };
 const width = sizes.length;
@@ -69,8 +72,8 @@ export function tryItPlan(name: string): SheetPlan {
     cells: [
       put(0, 0, words.title, "title"),
       { ...put(1, 0, words.hint, "note"), across: width + 2 },
-      ...inputs.flatMap((key) => inputRow(inputPlace(key), words.given[key], words.units[key], given[key])),
-      put(sizeRow, 0, words.sizes, "heading"),
+      ...inputs.flatMap((key) => inputRow(inputPlace(key), labels[key], words.units[key], given[key])),
+      put(sizeRow, 0, fieldOf("size").label.en, "heading"),
       ...sizes.map((size, k) => input({ row: sizeRow, column: columns[k] }, size)),
       put(sizeRow, first.column + width, "ft", "unit"),
       ...answers.flatMap(({ label, unit, style, says }) => [

@@ -1,0 +1,85 @@
+import { feetInches } from "../units/feet-inches";
+import { equal } from "../units/rounding";
+import { type PanelPen } from "./panel-pen";
+import { type Sand } from "./sand";
+
+const inWords = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
+/** A count as a builder says it: words below ten, figures from there. */
+export const countInWords = (count: number) => inWords[count] ?? count.toLocaleString("en-US");
+
+const plural = (count: number, one: string, many = `${one}s`) => (count === 1 ? one : many);
+
+/** Parts of a sentence joined: "a", "a and b", "a, b and c". */
+export function listed(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+}
+
+/** A size to be read aloud on the site: feet and inches in words, to the quarter inch. */
+export const sizeInWords = (feet: number) => feetInches(feet, 4, "words");
+
+/** The length of a piece, to the sixteenth of an inch. */
+export const pieceInWords = (feet: number) => feetInches(feet, 16, "words");
+
+const trimmed = (value: number, places: number) =>
+  value.toLocaleString("en-US", { maximumFractionDigits: places });
+
+/** Equal values together, in the order in which they first come: [value, how many]. */
+function grouped(values: readonly number[]): [number, number][] {
+  const counts = new Map<number, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts];
+}
+
+/** Panels and gates that close a pen: "18 panels of 12 ft and one 10 ft gate". */
+export function piecesSentence({ counts, lengths, gates }: PanelPen): string {
+  const panels = counts.flatMap((count, k) =>
+    count ? [`${countInWords(count)} ${plural(count, "panel")} of ${pieceInWords(lengths[k]!)}`] : [],
+  );
+  const frames = grouped(gates).map(
+    ([gate, count]) => `${countInWords(count)} ${pieceInWords(gate)} ${plural(count, "gate")}`,
+  );
+  const pieces = listed([...panels, ...frames]);
+  return gates.length === 0 ? `${pieces}, no gate` : pieces;
+}
+
+/** What closes a pen and how large it then is. */
+export const penSentence = (pen: PanelPen) =>
+  `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside`;
+
+/** The pens of one panel fewer and one more; of which length, where there are several. */
+export function otherSizesSentence({ oneUnder, oneOver, lengths }: PanelPen): string {
+  const several = lengths.filter((length) => length !== null).length > 1;
+  const panel = several && lengths[0] !== null ? `${pieceInWords(lengths[0])} panel` : "panel";
+  const size = (feet: number | null) => (feet === null ? "closes nothing" : sizeInWords(feet));
+  return `One ${panel} fewer: ${size(oneUnder)}; one more: ${size(oneOver)}`;
+}
+
+/** The loads of sand, what they bring, how near that is to the need, and how deep it lies. */
+export function sandSentence({
+  need,
+  counts,
+  trucks,
+  delivered,
+  overPercent,
+  depthLoose,
+  depthSettled,
+}: Sand): string {
+  if (need === 0 && delivered === 0) return "No sand";
+  const loads = counts.flatMap((count, k) =>
+    count ? [`${countInWords(count)} ${trimmed(trucks[k]!, 2)}${count === 1 ? "" : "s"}`] : [],
+  );
+  const depth = (inches: number) => feetInches(inches / 12, 8, "words");
+  const settled = equal(depthLoose, depthSettled) ? "" : `, ${depth(depthSettled)} settled`;
+  return [
+    `${trucks.every((truck) => truck === null) ? "By the yard" : listed(loads) || "No load"}: `,
+    `${trimmed(delivered, 1)} ${delivered === 1 ? "yard" : "yards"}, ${nearness(overPercent)}`,
+    `, ${depth(depthLoose)} loose${settled}`,
+  ].join("");
+}
+
+function nearness(overPercent: number | null): string {
+  if (overPercent === null) return "none needed";
+  const percent = trimmed(Math.abs(overPercent), 1);
+  return percent === "0" ? "just what is needed" : `${percent} % ${overPercent > 0 ? "over" : "short"}`;
+}
