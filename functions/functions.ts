@@ -1,0 +1,209 @@
+import { manyResults, oneResult } from "./host-values";
+
+/**
+ * Distance around a circle, in feet.
+ * @customfunction CIRCUMFERENCE
+ * @helpurl https://localhost:3000/help/circumference.html
+ * @param {any[][]} diameter_ft Diameter, ft or a text with a unit such as 60' or 18 m. One cell or a range.
+ */
+export function circumference(diameter_ft: any[][]): any[][] {
+  return manyResults("CIRCUMFERENCE", diameter_ft);
+}
+
+/**
+ * Area of a circle, in square feet.
+ * @customfunction AREA
+ * @helpurl https://localhost:3000/help/area.html
+ * @param {any[][]} diameter_ft Diameter, ft or a text with a unit such as 60' or 18 m. One cell or a range.
+ */
+export function area(diameter_ft: any[][]): any[][] {
+  return manyResults("AREA", diameter_ft);
+}
+
+/**
+ * Area of a rectangular arena with square or rounded corners, in square feet.
+ * @customfunction ARENA_AREA
+ * @helpurl https://localhost:3000/help/arena_area.html
+ * @param {any} length_ft Length of the arena, ft or a text with a unit.
+ * @param {any} width_ft Width of the arena, ft or a text with a unit.
+ * @param {any} [corner_radius_ft] Radius of the corners, ft, at most half the shorter side. Default 0, square corners.
+ */
+export function arenaArea(length_ft: any, width_ft: any, corner_radius_ft?: any): any {
+  return oneResult("ARENA_AREA", length_ft, width_ft, corner_radius_ft);
+}
+
+/**
+ * Distance around a rectangular arena with square or rounded corners, in feet.
+ * @customfunction ARENA_PERIMETER
+ * @helpurl https://localhost:3000/help/arena_perimeter.html
+ * @param {any} length_ft Length of the arena, ft or a text with a unit.
+ * @param {any} width_ft Width of the arena, ft or a text with a unit.
+ * @param {any} [corner_radius_ft] Radius of the corners, ft, at most half the shorter side. Default 0, square corners.
+ */
+export function arenaPerimeter(length_ft: any, width_ft: any, corner_radius_ft?: any): any {
+  return oneResult("ARENA_PERIMETER", length_ft, width_ft, corner_radius_ft);
+}
+
+/**
+ * Distance between opposite corners of a rectangle, in feet: the measure that squares an arena.
+ * @customfunction DIAGONAL
+ * @helpurl https://localhost:3000/help/diagonal.html
+ * @param {any} length_ft Length of the arena, ft or a text with a unit.
+ * @param {any} width_ft Width of the arena, ft or a text with a unit.
+ */
+export function diagonal(length_ft: any, width_ft: any): any {
+  return oneResult("DIAGONAL", length_ft, width_ft);
+}
+
+/**
+ * Whole panels that make a round pen beside its gates.
+ * @customfunction PANELS
+ * @helpurl https://localhost:3000/help/panels.html
+ * @param {any[][]} diameter_ft Size of the pen, ft or a text with a unit such as 60' or 18 m. One cell or a range.
+ * @param {any} panel_ft Length of a panel pin to pin, ft or a text with a unit.
+ * @param {any[][]} [gates_ft] Gates pin to pin, ft. One cell or a range; blanks are skipped. Default none.
+ * @param {any} [pin_gap_in] What a joint adds to each panel and gate, inches, from -12 to 12. Default 0.
+ * @param {any} [fit] nearest: distance around nearest to the circle. at least: fewest with that inside clear. at most: most with that pin circle. Default nearest.
+ */
+export function panels(
+  diameter_ft: any[][],
+  panel_ft: any,
+  gates_ft?: any[][],
+  pin_gap_in?: any,
+  fit?: any,
+): any[][] {
+  return manyResults("PANELS", diameter_ft, panel_ft, gates_ft, pin_gap_in, fit);
+}
+
+/**
+ * Diameter of the circle through the pins of a pen of straight panels and gates, in feet.
+ * @customfunction PIN_CIRCLE
+ * @helpurl https://localhost:3000/help/pin_circle.html
+ * @param {any[][]} panels_ft Lengths of the panels pin to pin, ft. One cell or a range.
+ * @param {any[][]} counts How many panels of each length: as many cells as panels_ft.
+ * @param {any[][]} [gates_ft] Gates pin to pin, ft. One cell or a range; blanks are skipped. Default none.
+ * @param {any} [pin_gap_in] What a joint adds to each panel and gate, inches, from -12 to 12. Default 0.
+ */
+export function pinCircle(panels_ft: any[][], counts: any[][], gates_ft?: any[][], pin_gap_in?: any): any {
+  return oneResult("PIN_CIRCLE", panels_ft, counts, gates_ft, pin_gap_in);
+}
+
+/**
+ * Twice the least distance from the center to the fence of a panel pen, in feet: what a horse has.
+ * @customfunction INSIDE_CLEAR
+ * @helpurl https://localhost:3000/help/inside_clear.html
+ * @param {any[][]} panels_ft Lengths of the panels pin to pin, ft. One cell or a range.
+ * @param {any[][]} counts How many panels of each length: as many cells as panels_ft.
+ * @param {any[][]} [gates_ft] Gates pin to pin, ft. One cell or a range; blanks are skipped. Default none.
+ * @param {any} [pin_gap_in] What a joint adds to each panel and gate, inches, from -12 to 12. Default 0.
+ */
+export function insideClear(panels_ft: any[][], counts: any[][], gates_ft?: any[][], pin_gap_in?: any): any {
+  return oneResult("INSIDE_CLEAR", panels_ft, counts, gates_ft, pin_gap_in);
+}
+
+/**
+ * Area inside the straight panels and gates of a pen, in square feet.
+ * @customfunction INSIDE_AREA
+ * @helpurl https://localhost:3000/help/inside_area.html
+ * @param {any[][]} panels_ft Lengths of the panels pin to pin, ft. One cell or a range.
+ * @param {any[][]} counts How many panels of each length: as many cells as panels_ft.
+ * @param {any[][]} [gates_ft] Gates pin to pin, ft. One cell or a range; blanks are skipped. Default none.
+ * @param {any} [pin_gap_in] What a joint adds to each panel and gate, inches, from -12 to 12. Default 0.
+ */
+export function insideArea(panels_ft: any[][], counts: any[][], gates_ft?: any[][], pin_gap_in?: any): any {
+  return oneResult("INSIDE_AREA", panels_ft, counts, gates_ft, pin_gap_in);
+}
+
+/**
+ * Loose cubic yards to buy for the footing of a round pen.
+ * @customfunction FOOTING
+ * @helpurl https://localhost:3000/help/footing.html
+ * @param {any[][]} diameter_ft Diameter of the pen, ft or a text with a unit such as 60' or 18 m. One cell or a range.
+ * @param {any} depth_in Depth once settled, inches or a text with a unit such as 75 mm.
+ * @param {any} [overrun_pct] Percent bought beyond the figured amount, 0 to 200. Default 0.
+ * @param {any} [settle_pct] Percent that the layer sinks from loose to settled, 0 to 90. Default 0.
+ */
+export function footing(diameter_ft: any[][], depth_in: any, overrun_pct?: any, settle_pct?: any): any[][] {
+  return manyResults("FOOTING", diameter_ft, depth_in, overrun_pct, settle_pct);
+}
+
+/**
+ * Loose cubic yards to buy for a layer over any area.
+ * @customfunction FILL
+ * @helpurl https://localhost:3000/help/fill.html
+ * @param {any[][]} area_sqft Area in square feet. One cell or a range.
+ * @param {any} depth_in Depth once settled, inches or a text with a unit such as 75 mm.
+ * @param {any} [overrun_pct] Percent bought beyond the figured amount, 0 to 200. Default 0.
+ * @param {any} [settle_pct] Percent that the layer sinks from loose to settled, 0 to 90. Default 0.
+ */
+export function fill(area_sqft: any[][], depth_in: any, overrun_pct?: any, settle_pct?: any): any[][] {
+  return manyResults("FILL", area_sqft, depth_in, overrun_pct, settle_pct);
+}
+
+/**
+ * Inches of depth, loose, that so many cubic yards give over an area.
+ * @customfunction DEPTH
+ * @helpurl https://localhost:3000/help/depth.html
+ * @param {any} cubic_yards Volume in cubic yards, 0 to 1000000.
+ * @param {any} area_sqft Area in square feet.
+ */
+export function depth(cubic_yards: any, area_sqft: any): any {
+  return oneResult("DEPTH", cubic_yards, area_sqft);
+}
+
+/**
+ * Short tons that so many cubic yards weigh.
+ * @customfunction TONS
+ * @helpurl https://localhost:3000/help/tons.html
+ * @param {any[][]} cubic_yards Volume in cubic yards, 0 to 1000000. One cell or a range.
+ * @param {any} [tons_per_cy] Short tons in a cubic yard, 0.1 to 10. Default 1.35, dry sand; damp runs 1.4 to 1.5: ask the pit.
+ */
+export function tons(cubic_yards: any[][], tons_per_cy?: any): any[][] {
+  return manyResults("TONS", cubic_yards, tons_per_cy);
+}
+
+/**
+ * Loads of each size of truck that serve a need best: fewest or, with prices, cheapest.
+ * @customfunction LOADS
+ * @helpurl https://localhost:3000/help/loads.html
+ * @param {any} cubic_yards The need in cubic yards, 0 to 1000000.
+ * @param {any[][]} trucks_cy Sizes of the trucks in cubic yards, 0.01 to 200. One cell or a range.
+ * @param {any} [short_pct] Percent of the need that may be missing, 0 to 50. Default 0.
+ * @param {any[][]} [prices] Price a load of each truck: as many cells as trucks_cy; a blank one is not offered. Default none.
+ */
+export function loads(cubic_yards: any, trucks_cy: any[][], short_pct?: any, prices?: any[][]): any[][] {
+  return manyResults("LOADS", cubic_yards, trucks_cy, short_pct, prices);
+}
+
+/**
+ * Cubic yards that a truck carries, by the room in its body or by the weight it may load.
+ * @customfunction TRUCK_YARDS
+ * @helpurl https://localhost:3000/help/truck_yards.html
+ * @param {any[][]} body_cy Room in the body in cubic yards, at most 200. One cell or a range.
+ * @param {any} payload_tons Weight it may load in short tons, at most 200.
+ * @param {any} [tons_per_cy] Short tons in a cubic yard, 0.1 to 10. Default 1.35, dry sand; damp runs 1.4 to 1.5: ask the pit.
+ */
+export function truckYards(body_cy: any[][], payload_tons: any, tons_per_cy?: any): any[][] {
+  return manyResults("TRUCK_YARDS", body_cy, payload_tons, tons_per_cy);
+}
+
+/**
+ * Decimal feet of a length in any notation.
+ * @customfunction FEET
+ * @helpurl https://localhost:3000/help/feet.html
+ * @param {any[][]} length Feet, or a text such as 10' 6 1/2", 126 in, 18 m or 450 mm. One cell or a range.
+ */
+export function feet(length: any[][]): any[][] {
+  return manyResults("FEET", length);
+}
+
+/**
+ * A length as feet and inches, rounded to a part of an inch.
+ * @customfunction FEET_INCHES
+ * @helpurl https://localhost:3000/help/feet_inches.html
+ * @param {any[][]} feet Length in ft or a text with a unit. One cell or a range.
+ * @param {any} [denominator] Parts of an inch to round to, 1 to 64. Default 16.
+ */
+export function feetInches(feet: any[][], denominator?: any): any[][] {
+  return manyResults("FEET_INCHES", feet, denominator);
+}

@@ -1,0 +1,63 @@
+import { circleArea } from "../src/geometry/circle";
+import { depthOf, fill } from "../src/ground/footing";
+import { loads } from "../src/ground/hauling";
+import { DRY_SAND_TONS, tons, truckYards } from "../src/ground/weight";
+import { type Value } from "../src/units/cell";
+import { allowed } from "../src/units/range";
+import { notAllowed } from "../src/units/refusal";
+import { beside, numbers, optional, required, shaped } from "./arguments";
+import { cellsOf, guarded, inShapeOf, type Call } from "./cells";
+import { messages } from "./messages";
+import { quantities } from "./quantities";
+
+type Term = Value | undefined;
+
+/** How deep a layer is, and what is bought on top: depth, overrun, settle. */
+const layer = (depth: Term, overrun: Term, settle: Term) =>
+  [
+    required(depth, quantities.depth),
+    optional(overrun, quantities.overrun, 0),
+    optional(settle, quantities.settle, 0),
+  ] as const;
+
+const tonsPerYard = (term: Term) => optional(term, quantities.tonsPerYard, DRY_SAND_TONS);
+
+/** The price of each truck, none at all where every price is blank or left out. */
+function pricesOf(term: Term, sizes: readonly number[]): number[] {
+  const blank = numbers(term, quantities.prices).every((price) => price === 0);
+  return blank ? sizes.map(() => 0) : beside(sizes, quantities.trucks.name, term, quantities.prices);
+}
+
+/** Footing and hauling: volumes, depths, weights, loads. */
+export const groundCalls: Record<string, Call> = {
+  FOOTING: guarded((diameter, depth, overrun, settle) => {
+    const [deep, over, sunk] = layer(depth, overrun, settle);
+    return shaped(diameter, quantities.diameter, (across) => fill(circleArea(across), deep, over, sunk));
+  }),
+  FILL: guarded((area, depth, overrun, settle) => {
+    const [deep, over, sunk] = layer(depth, overrun, settle);
+    return shaped(area, quantities.area, (square) => fill(square, deep, over, sunk));
+  }),
+  DEPTH: guarded((yards, area) =>
+    depthOf(required(yards, quantities.cubicYards), required(area, quantities.area)),
+  ),
+  TONS: guarded((yards, density) => {
+    const each = tonsPerYard(density);
+    return shaped(yards, quantities.cubicYards, (volume) => tons(volume, each), 0);
+  }),
+  LOADS: guarded((yards, trucks, short, prices) => {
+    const need = required(yards, quantities.cubicYards);
+    const sizes = numbers(trucks, quantities.trucks);
+    const shortPercent = optional(short, quantities.short, 0);
+    const each = pricesOf(prices, sizes);
+    if (sizes.every((size) => size === 0))
+      throw notAllowed(messages.about(quantities.trucks.name, messages.needed(allowed(quantities.trucks))));
+    const offered = sizes.map((size, k) => ({ size, price: each[k] || undefined }));
+    const counts = loads(need, offered, shortPercent);
+    return inShapeOf(trucks, cellsOf(trucks).map((_, k) => (sizes[k] === 0 ? "" : counts[k]))); // prettier-ignore
+  }),
+  TRUCK_YARDS: guarded((body, payload, density) => {
+    const [weight, each] = [required(payload, quantities.payload), tonsPerYard(density)];
+    return shaped(body, quantities.body, (room) => truckYards(room, weight, each), 0);
+  }),
+};
