@@ -1,0 +1,131 @@
+import { type Chord } from "../geometry/cyclic-polygon";
+import { EPSILON } from "../units/rounding";
+import { type PanelClass, countsOf, panelClasses, ranking } from "./mix-classes";
+import { type Given, type Mix, type Search, type Side, TooManyMixes, findMix, isBetter } from "./mix-search";
+import { type Measure, ROUND_ENOUGH, aroundYardstick, circleYardstick } from "./yardstick";
+
+/** A panel length of a list: pin to pin with the pin gap, over 0; how many there are; what one costs. */
+export interface Stocked {
+  chord: number;
+  stock: number;
+  price: number;
+}
+
+/** What is asked of the pen of a mix. */
+export interface Question {
+  measure: Measure;
+  side: Side;
+  /** The size wanted, ft. */
+  wanted: number;
+  /** The cheapest within this, ft. Left out: the nearest, whatever it costs. */
+  tolerance?: number;
+}
+
+/**
+ * Finds mixes of these panels with these gates (pin to pin with the pin gap), for sizes up to `largest`: the best mix
+ * for a question, null where there is none.
+ */
+export function mixFinder(panels: readonly Stocked[], gates: readonly number[], largest: number) {
+  const longestGate = Math.max(0, ...gates);
+  const longest = Math.max(longestGate, ...panels.map(({ chord, stock }) => (stock > 0 ? chord : 0)));
+  // No answer is farther around than this: with a panel less it would still be a pen, large enough, and nearer.
+  const farthest = 1.5 * Math.PI * Math.hypot(largest, longest);
+  const listed = panels.map(({ chord, stock, price }) => ({
+    chord,
+    price,
+    most: Math.min(stock, Math.floor(farthest / chord)),
+  }));
+  const ranks = ranking(listed);
+  if (!ranks) throw new TooManyMixes();
+  const priced = panelClasses(listed, ranks);
+  const unpriced = panelClasses(
+    listed.map((panel) => ({ ...panel, price: 0 })),
+    ranks,
+  );
+  const chords: Chord[] = [...listed.map(({ chord }) => ({ length: chord, count: 0 })), ...gates.map(single)];
+
+  function search(
+    question: Question,
+    parts: Pick<Search, "classes" | "yardstick" | "limit"> & {
+      given?: PanelClass;
+      thin?: boolean;
+      surelyPens?: boolean;
+    },
+  ): Mix | null {
+    const { yardstick } = parts;
+    const given: Given = { weight: 0, cost: 0, count: 0, rank: 0 };
+    for (const gate of gates) given.weight += yardstick.weigh(gate);
+    if (parts.given) {
+      given.weight += yardstick.weigh(parts.given.chord);
+      given.cost = parts.given.price;
+      given.count = 1;
+      given.rank = parts.given.ranks[0];
+    }
+    const sizeOf = (rank: number) => {
+      countsOf(rank, ranks!).forEach((count, i) => (chords[i].count = count));
+      return yardstick.size(chords);
+    };
+    return findMix({
+      ...question,
+      ...parts,
+      given,
+      thin: parts.thin ?? false,
+      surelyPens: parts.surelyPens ?? true,
+      sizeOf,
+    });
+  }
+
+  /** By distance around. Thinning is sound where every mix that could be better is round enough to be a pen. */
+  function around(question: Question, classes: PanelClass[]): Mix | null {
+    const { wanted, tolerance } = question;
+    const round = (ROUND_ENOUGH * longest) / Math.PI;
+    const limit = Math.max(Math.PI * (wanted + longest / Math.PI), (1 + Math.PI) * longest) + EPSILON;
+    if (wanted - (tolerance ?? 0) >= round) {
+      const mix = search(question, { classes, yardstick: aroundYardstick, limit, thin: true });
+      if (mix && wanted - Math.abs(mix.size - wanted) >= round) return mix;
+      if (!mix && tolerance !== undefined) return null;
+    }
+    return search(question, { classes, yardstick: aroundYardstick, limit, surelyPens: false });
+  }
+
+  /** By pin circle, from below: nothing in it is longer than the circle is wide. */
+  function pin(question: Question, classes: PanelClass[]): Mix | null {
+    if (longestGate > question.wanted + EPSILON) return null;
+    const fitting = classes.filter(({ chord }) => chord <= question.wanted + EPSILON);
+    const yardstick = circleYardstick(question.wanted, [...fitting.map(({ chord }) => chord), ...gates]);
+    return search(question, { classes: fitting, yardstick, limit: 2 * Math.PI + EPSILON });
+  }
+
+  /** By inside clear: one search for each length that may be the longest. */
+  function inside(question: Question, classes: PanelClass[]): Mix | null {
+    let best: Mix | null = null;
+    const longestFirst = (first: PanelClass | null) => {
+      const most = first ? first.chord : longestGate;
+      const others = classes.filter(({ chord }) => chord <= most + EPSILON);
+      const yardstick = circleYardstick(
+        question.wanted,
+        [...others.map(({ chord }) => chord), ...gates],
+        most,
+      );
+      const heaviest = question.side === "below" ? 0 : yardstick.weigh(most);
+      const limit = 2 * Math.PI + heaviest + EPSILON;
+      const rest = others
+        .map((c) => (c === first ? { ...c, ranks: c.ranks.slice(1) } : c))
+        .filter((c) => c.ranks.length > 0);
+      const mix = search(question, { classes: rest, yardstick, limit, given: first ?? undefined });
+      if (mix && isBetter(mix, best, question.wanted)) best = mix;
+    };
+    if (gates.length > 0) longestFirst(null);
+    for (const panels of classes) if (panels.chord > longestGate + EPSILON) longestFirst(panels);
+    return best;
+  }
+
+  const by = { around, pin, inside };
+  return {
+    find: (question: Question): Mix | null =>
+      by[question.measure](question, question.tolerance === undefined ? unpriced : priced),
+    counts: (mix: Mix): number[] => countsOf(mix.rank, ranks),
+  };
+}
+
+const single = (length: number): Chord => ({ length, count: 1 });

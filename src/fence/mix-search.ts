@@ -1,0 +1,255 @@
+import { EPSILON } from "../units/rounding";
+import { type PanelClass } from "./mix-classes";
+import { NOISE, type Order, type PartMixes, noMixes, partMixes } from "./part-mixes";
+import { type Yardstick } from "./yardstick";
+
+/** On which side of the wanted size a pen may lie. */
+export type Side = "either" | "above" | "below";
+
+/** The pieces every mix of a search has: the gates, and the panel that is to be the longest. */
+export interface Given {
+  weight: number;
+  cost: number;
+  count: number;
+  rank: number;
+}
+
+export interface Search {
+  given: Given;
+  classes: readonly PanelClass[];
+  yardstick: Yardstick;
+  side: Side;
+  /** The wanted size, ft. */
+  wanted: number;
+  /** Where panels have prices: how far off the size may be. Left out: as near as can be, whatever it costs. */
+  tolerance?: number;
+  /** The most that a mix may weigh. */
+  limit: number;
+  /** Whether all that is in bounds is a pen of three or more chords with the center inside. */
+  surelyPens: boolean;
+  /** Whether of mixes with one weight and one cost only that with the fewest panels counts. */
+  thin: boolean;
+  /** The size of the pen of a mix, NaN where it is none. */
+  sizeOf(rank: number): number;
+}
+
+/** A mix that was found, and the pen it makes. */
+export interface Mix {
+  cost: number;
+  size: number;
+  count: number;
+  rank: number;
+}
+
+/** More mixes than a search holds or looks at. */
+export class TooManyMixes extends Error {}
+
+const MOST_HELD = 1_000_000;
+const MOST_LOOKED_AT = 4_000_000;
+/** Weights are compared this much wider than asked, and sizes then exactly. */
+const MARGIN = 1e-8;
+
+/** True when mix a is to be taken before b: cheaper, then nearer, then fewer panels, then more of the earlier listed. */
+export function isBetter(a: Mix, b: Mix | null, wanted: number): boolean {
+  if (!b) return true;
+  if (Math.abs(a.cost - b.cost) > EPSILON) return a.cost < b.cost;
+  const farther = Math.abs(a.size - wanted) - Math.abs(b.size - wanted);
+  if (Math.abs(farther) > EPSILON) return farther < 0;
+  return a.count !== b.count ? a.count < b.count : a.rank > b.rank;
+}
+
+/**
+ * The best mix, or null where there is none. The lengths are split in two halves, all mixes of each half are put in
+ * order, and the two lists are run against each other from opposite ends: what is passed over is passed over because
+ * the sums prove it too heavy, too light or too dear.
+ */
+export function findMix(search: Search): Mix | null {
+  if (search.tolerance === undefined) return nearestAt(search, halves(search, "cost"), search.given.cost);
+  const cost = leastCost(search, halves(search, "weight"), search.tolerance);
+  return cost === null ? null : nearestAt(search, halves(search, "cost"), cost);
+}
+
+type Halves = [PartMixes, PartMixes];
+
+function halves({ given, classes, yardstick, limit, thin }: Search, order: Order): Halves {
+  const split: [PanelClass[], PanelClass[]] = [[], []];
+  const size = [1, 1];
+  const room = (panels: PanelClass) =>
+    Math.min(panels.ranks.length, limit / yardstick.weigh(panels.chord)) + 1;
+  for (const panels of [...classes].sort((a, b) => room(b) - room(a))) {
+    const to = size[0] <= size[1] ? 0 : 1;
+    size[to] *= room(panels) / (split[to].length + 1);
+    split[to].push(panels);
+  }
+  const starts = [given, { weight: 0, cost: 0, count: 0, rank: 0 }].map(({ weight, cost, count, rank }) =>
+    weight > limit
+      ? noMixes()
+      : {
+          lead: [order === "cost" ? cost : weight],
+          follow: [order === "cost" ? weight : cost],
+          count: [count],
+          rank: [rank],
+        },
+  );
+  return split.map((half, i) => {
+    const mixes = partMixes(starts[i], half, { order, weigh: yardstick.weigh, limit, room: MOST_HELD, thin });
+    if (!mixes) throw new TooManyMixes();
+    return mixes;
+  }) as Halves;
+}
+
+/** The size of a pair's pen where it lies on the allowed side and within the tolerance, else NaN. */
+function allowedSize(search: Search, rank: number): number {
+  const size = search.sizeOf(rank);
+  const over = size - search.wanted;
+  const within = Math.abs(over) <= (search.tolerance ?? Infinity) + EPSILON;
+  const sideHolds =
+    search.side === "either" || (search.side === "above" ? over >= -EPSILON : over <= EPSILON);
+  return within && sideHolds ? size : NaN;
+}
+
+/** The weights that pens within `off` of the wanted size have: surely, and at the utmost. */
+function bounds({ yardstick, side, wanted }: Search, off: number) {
+  const exact = yardstick.range(wanted);
+  const low = side === "above" ? { least: exact.least, most: exact.most } : yardstick.range(wanted - off);
+  const high = side === "below" ? { least: exact.least, most: exact.most } : yardstick.range(wanted + off);
+  return {
+    least: low.least - MARGIN,
+    sureLeast: low.most + MARGIN,
+    sureMost: high.least - MARGIN,
+    most: high.most + MARGIN,
+  };
+}
+
+/** The cost of the cheapest mix within the tolerance, null where there is none. Both halves in order of weight. */
+function leastCost(search: Search, [a, b]: Halves, tolerance: number): number | null {
+  const { least, sureLeast, sureMost, most } = bounds(search, tolerance);
+  const sure = search.surelyPens && sureLeast <= sureMost;
+  let cost = sure ? leastSum(a, b, sureLeast, sureMost) : Infinity;
+  const lookAt = (i: number, j: number) => {
+    const sum = a.follow[i] + b.follow[j];
+    if (sum < cost - EPSILON && !Number.isNaN(allowedSize(search, a.rank[i] + b.rank[j]))) cost = sum;
+  };
+  const all = (mixes: PartMixes, lead: number[]): Run => ({ lead, from: 0, to: mixes.lead.length });
+  const runs = [all(a, a.lead), all(b, b.lead)] as const;
+  const looks = { left: MOST_LOOKED_AT };
+  pairs(...runs, least, sure ? sureLeast : most, looks, lookAt);
+  if (sure) pairs(...runs, sureMost, most, looks, lookAt);
+  return cost === Infinity ? null : cost;
+}
+
+/** The least cost of any pair that weighs from `least` to `most`. Both in order of weight. */
+function leastSum(a: PartMixes, b: PartMixes, least: number, most: number): number {
+  // As a's mixes get heavier, the stretch of b that fits moves down. `cheap` holds its mixes that are cheaper than
+  // all lighter ones of the stretch still ahead, cheapest first.
+  const cheap: number[] = [];
+  let head = 0;
+  let next = b.lead.length - 1;
+  let cost = Infinity;
+  for (let i = 0; i < a.lead.length; i++) {
+    for (; next >= 0 && b.lead[next] >= least - a.lead[i]; next--) {
+      while (cheap.length > head && b.follow[cheap[cheap.length - 1]] >= b.follow[next]) cheap.pop();
+      cheap.push(next);
+    }
+    while (head < cheap.length && b.lead[cheap[head]] > most - a.lead[i]) head++;
+    if (head < cheap.length) cost = Math.min(cost, a.follow[i] + b.follow[cheap[head]]);
+  }
+  return cost;
+}
+
+/** A stretch of a list in which these numbers ascend. */
+interface Run {
+  lead: number[];
+  from: number;
+  to: number;
+}
+
+/** Calls with every pair whose sum is from `low` to `high`. Gives the sums next to that: the greatest under, the least over. */
+function pairs(
+  a: Run,
+  b: Run,
+  low: number,
+  high: number,
+  looks: { left: number },
+  call: (i: number, j: number) => void,
+): { under: number; over: number } {
+  let top = b.to - 1;
+  let under = -Infinity;
+  let over = Infinity;
+  for (let i = a.from; i < a.to; i++) {
+    for (; top >= b.from && a.lead[i] + b.lead[top] > high; top--)
+      over = Math.min(over, a.lead[i] + b.lead[top]);
+    if (top + 1 < b.to) over = Math.min(over, a.lead[i] + b.lead[top + 1]);
+    let j = top;
+    for (; j >= b.from && a.lead[i] + b.lead[j] >= low; j--) {
+      if (looks.left-- === 0) throw new TooManyMixes();
+      call(i, j);
+    }
+    if (j >= b.from) under = Math.max(under, a.lead[i] + b.lead[j]);
+  }
+  return { under, over };
+}
+
+/** Of the mixes of this cost, the nearest allowed to the wanted size. Both halves in order of cost, then weight. */
+function nearestAt(search: Search, [a, b]: Halves, cost: number): Mix | null {
+  const matched = matchedRuns(a, b, cost);
+  const looks = { left: MOST_LOOKED_AT };
+  let best: Mix | null = null;
+  let { least, most } = bounds(search, EPSILON);
+  for (;;) {
+    let under = -Infinity;
+    let over = Infinity;
+    for (const [runA, runB] of matched) {
+      const next = pairs(runA, runB, least, most, looks, (i, j) => {
+        const rank = a.rank[i] + b.rank[j];
+        const size = allowedSize(search, rank);
+        const mix = { cost, size, count: a.count[i] + b.count[j], rank };
+        if (!Number.isNaN(size) && isBetter(mix, best, search.wanted)) best = mix;
+      });
+      under = Math.max(under, next.under);
+      over = Math.min(over, next.over);
+    }
+    const found = best as Mix | null;
+    if (found) {
+      const reach = bounds(search, Math.abs(found.size - search.wanted) + EPSILON);
+      if (reach.least >= least && reach.most <= most) return found;
+      least = Math.min(least, reach.least);
+      most = Math.max(most, reach.most);
+    } else {
+      const target = search.yardstick.range(search.wanted).least;
+      const off = Math.max(
+        MARGIN,
+        Math.min(
+          search.side === "above" ? Infinity : target - under,
+          search.side === "below" ? Infinity : over - target,
+        ),
+      );
+      if (off === Infinity) return null;
+      if (search.side !== "above") least = Math.min(target - off, 2 * least - target);
+      if (search.side !== "below") most = Math.max(target + off, 2 * most - target);
+    }
+  }
+}
+
+/** The stretches of one cost in a and in b that together cost just this. */
+function matchedRuns(a: PartMixes, b: PartMixes, cost: number): [Run, Run][] {
+  const runsA = runsOf(a);
+  const runsB = runsOf(b);
+  const matched: [Run, Run][] = [];
+  let j = runsB.length - 1;
+  for (const runA of runsA) {
+    const wanted = cost - a.lead[runA.from];
+    while (j >= 0 && b.lead[runsB[j].from] > wanted + EPSILON) j--;
+    if (j >= 0 && b.lead[runsB[j].from] >= wanted - EPSILON) matched.push([runA, runsB[j]]);
+  }
+  return matched;
+}
+
+function runsOf({ lead, follow }: PartMixes): Run[] {
+  const runs: Run[] = [];
+  for (let from = 0, to = 0; from < lead.length; from = to) {
+    while (to < lead.length && lead[to] - lead[from] <= NOISE) to++;
+    runs.push({ lead: follow, from, to });
+  }
+  return runs;
+}

@@ -1,0 +1,78 @@
+import { noAnswer } from "../units/refusal";
+import { EPSILON } from "../units/rounding";
+import { messages } from "./messages";
+import { type Question, mixFinder } from "./mix-finder";
+import { type Mix, type Side, TooManyMixes } from "./mix-search";
+import { type Fit, fenceChords } from "./panels";
+import { type Measure } from "./yardstick";
+
+/** A panel length that may be used: ft, over 0. A price over 0, left out where not offered; stock, left out where unlimited. */
+export interface MixPanel {
+  length: number;
+  price?: number;
+  stock?: number;
+}
+
+export interface PanelMixJob {
+  /** ft, over 0. */
+  diameter: number;
+  panels: readonly MixPanel[];
+  /** Gates pin to pin, ft, over 0. */
+  gates: readonly number[];
+  /** What a joint adds to a panel or gate, ft; under 0 where loops overlap. */
+  pinGap: number;
+  /** With prices: how far off the size may be, ft. */
+  tolerance: number;
+  fit: Fit;
+  /** Whether the cheapest mix within the tolerance is wanted; panels without a price are then not used. */
+  priced: boolean;
+}
+
+/** What a fit measures, and on which side of the size asked for a pen may lie. */
+const FITS: Record<Fit, { measure: Measure; side: Side }> = {
+  nearest: { measure: "around", side: "either" },
+  "at least": { measure: "inside", side: "above" },
+  "at most": { measure: "pin", side: "below" },
+};
+
+/**
+ * How many panels of each length, in the order listed, make the pen that comes nearest to a diameter (then with the
+ * fewest panels), or with prices the cheapest within the tolerance (then the nearest, then the fewest). Of equal ones
+ * that with more of the earlier listed. Proven: no mix of three or more panels and gates with the center inside or on
+ * the fence is better. Refuses (no answer) where nothing fits, and where there are too many mixes to prove it.
+ */
+export function panelMix(job: PanelMixJob): number[] {
+  const { diameter, panels, pinGap, tolerance, fit, priced } = job;
+  const gates = fenceChords([], job.gates, pinGap).map(({ length }) => length);
+  const listed = panels.map(({ length, price, stock = Infinity }) => ({
+    chord: fenceChords([{ length, count: 1 }], [], pinGap)[0].length,
+    price: price ?? 0,
+    stock: priced && price === undefined ? 0 : Math.floor(stock),
+  }));
+  const largest = diameter + Math.min(...listed.map(({ chord }) => chord)) / 2 / Math.PI;
+  try {
+    const { find, counts } = mixFinder(listed, gates, largest);
+    const asked = { ...FITS[fit], wanted: diameter };
+    const best = find(priced ? { ...asked, tolerance } : asked);
+    const nearest = best ?? find(asked);
+    if (!nearest) throw noAnswer(beyondReach(fit, find(FARTHER[fit](diameter)), gates.length > 0));
+    const tooLarge = nearest.size > largest + EPSILON && !find({ ...asked, side: "below", wanted: largest });
+    if (tooLarge) throw noAnswer(messages.smallestPen(nearest.size, gates.length > 0));
+    if (!best) throw noAnswer(messages.nothingWithin(diameter, tolerance, nearest.size));
+    return counts(best);
+  } catch (error) {
+    throw error instanceof TooManyMixes ? noAnswer(messages.tooManyMixes) : error;
+  }
+}
+
+/** What to look for instead where the allowed side holds nothing. */
+const FARTHER: Record<Fit, (wanted: number) => Question> = {
+  nearest: (wanted) => ({ measure: "around", side: "either", wanted }),
+  "at least": (wanted) => ({ measure: "inside", side: "below", wanted }),
+  "at most": (wanted) => ({ measure: "around", side: "either", wanted }),
+};
+
+function beyondReach(fit: Fit, other: Mix | null, gates: boolean): string {
+  if (!other) return messages.nothingCloses;
+  return fit === "at least" ? messages.largestPen(other.size) : messages.smallestPen(other.size, gates);
+}
