@@ -109,11 +109,11 @@ function priceCells(row: PriceRow, at: number): PlanCell[] {
       options: ["yes", "no"],
       message: messages.yesOrNo,
     }),
-    ...(row.example
+    ...(row.example && row.price !== null
       ? [
           {
             ...place("example"),
-            says: when(operate(cell(place("price")), "=", row.price!), "example", ""),
+            says: when(operate(cell(place("price")), "=", row.price), "example", ""),
             style: "note",
           } as PlanCell,
         ]
