@@ -66,9 +66,7 @@ export function sandSentence({
   depthSettled,
 }: Sand): string {
   if (need === 0 && delivered === 0) return "No sand";
-  const loads = counts.flatMap((count, k) =>
-    count ? [`${countInWords(count)} ${trimmed(trucks[k]!, 2)}${count === 1 ? "" : "s"}`] : [],
-  );
+  const loads = counts.flatMap((count, k) => (count ? [loadsInWords(count, trimmed(trucks[k]!, 2))] : []));
   const depth = (inches: number) => feetInches(inches / 12, 8, "words");
   const settled = equal(depthLoose, depthSettled) ? "" : `, ${depth(depthSettled)} settled`;
   return [
@@ -76,6 +74,12 @@ export function sandSentence({
     `${trimmed(delivered, 1)} ${delivered === 1 ? "yard" : "yards"}, ${nearness(overPercent)}`,
     `, ${depth(depthLoose)} loose${settled}`,
   ].join("");
+}
+
+/** "one 16", "two 10s", and from ten loads on "12 loads of 10", where two figures would meet. */
+function loadsInWords(count: number, size: string): string {
+  if (count >= inWords.length) return `${countInWords(count)} loads of ${size}`;
+  return `${countInWords(count)} ${size}${count === 1 ? "" : "s"}`;
 }
 
 function nearness(overPercent: number | null): string {
