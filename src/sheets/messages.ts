@@ -43,6 +43,14 @@ export const messages = {
   pricesHint:
     "These are yours: type over any of them. An example mark goes away with the first price of your own. Copy a row to add a size.",
   footer: "Page &P of &N",
+  selfCheck: {
+    title: "Self-check of the PEN functions",
+    hint: "Every row compares a function in this workbook with the value it must give. If one says FAIL, close the workbook, open it again and look once more before you trust a figure.",
+    headers: ["What is checked", "Formula", "Result", "Must be", "Verdict"],
+    ofPass: (all: number) => ` of ${all} pass`,
+    pass: "pass",
+    fail: "FAIL",
+  },
   example: {
     sheet: "Example estimate",
     job: "Example: cattle pen at Copperleaf Bend (invented)",
