@@ -45,7 +45,9 @@ export function calculate(
     const cellAt = (place: { sheet?: string; row: number; column: number }) =>
       lookAt(book.at(place.sheet ?? cell.sheet, place));
     try {
-      return single(evaluate(cell.says, { cell: cellAt, pen }));
+      const value = single(evaluate(cell.says, { cell: cellAt, pen }));
+      // A formula that gives a blank cell shows 0.
+      return value === null && cell.says.kind !== "constant" ? 0 : value;
     } catch (reason) {
       if (!(reason instanceof Unknown)) throw reason;
       return cell.shown ?? { error: "#N/A", message: messages.onlySpreadsheet };

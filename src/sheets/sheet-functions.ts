@@ -42,7 +42,9 @@ const numeric =
   (terms) => {
     const read = terms.map((term) => toNumber(single(term())));
     const wrong = read.find(isError);
-    return wrong ?? work(...(read as number[]));
+    if (wrong) return wrong;
+    const result = work(...(read as number[]));
+    return Number.isFinite(result) ? result : { error: "#NUM!" };
   };
 
 /**
@@ -60,6 +62,7 @@ const truth = (terms: (() => Value)[], fold: (found: boolean[]) => boolean): Cel
   const found: boolean[] = [];
   for (const { value, ranged } of cells(terms)) {
     if (isError(value)) return value;
+    if (typeof value === "string" && !ranged) return valueError;
     if (typeof value === "string" || (ranged && value === null)) continue;
     found.push(Boolean(value));
   }
@@ -89,13 +92,18 @@ function matches(value: Cell, wanted: Cell): boolean {
   return operator === "<>" ? !same : same;
 }
 
+/** The fewest terms of the functions that need more than one, or none. */
+export const leastTerms: Record<string, number | undefined> = {
+  PI: 0, IF: 2, IFERROR: 2, INDEX: 2, COUNTIF: 2, COUNTIFS: 2, SUMIFS: 3, ROUND: 2, ROUNDUP: 2, ROUNDDOWN: 2,
+}; // prettier-ignore
+
 /** The functions of the spreadsheet that documents use. Terms are evaluated on demand, so IF looks only where it must. */
 export const sheetFunctions: Record<string, Work | undefined> = {
   IF: (terms) => {
     const test = single(terms[0]());
     if (isError(test)) return test;
     if (typeof test === "string") return valueError;
-    return test ? terms[1]() : (terms[2]?.() ?? false);
+    return test ? terms[1]() : terms[2] ? terms[2]() : false;
   },
   IFERROR: (terms) => {
     const value = single(terms[0]());
@@ -103,7 +111,11 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   },
   AND: (terms) => truth(terms, (found) => found.every(Boolean)),
   OR: (terms) => truth(terms, (found) => found.some(Boolean)),
-  NOT: (terms) => truth(terms, ([found]) => !found),
+  NOT: ([term]) => {
+    const value = single(term());
+    if (isError(value)) return value;
+    return typeof value === "string" ? valueError : !value;
+  },
   ISNUMBER: ([term]) => typeof single(term()) === "number",
   ISERROR: ([term]) => isError(single(term())),
   N: ([term]) => {
@@ -129,7 +141,10 @@ export const sheetFunctions: Record<string, Work | undefined> = {
     if (isError(value)) return value;
     if (isError(first)) return first;
     if (!Array.isArray(value)) return first === 1 ? value : { error: "#REF!" };
-    const [r, c] = column ? [first, Number(single(column()))] : value.length === 1 ? [1, first] : [first, 1];
+    const second = column ? toNumber(single(column())) : 1;
+    if (isError(second)) return second;
+    const [r, c] = (column || value.length > 1 ? [first, second] : [1, first]).map(Math.trunc);
+    if (r < 1 || c < 1) return valueError;
     return value[r - 1]?.[c - 1] ?? (r <= value.length && c <= value[0].length ? null : { error: "#REF!" });
   },
   ABS: numeric(Math.abs),

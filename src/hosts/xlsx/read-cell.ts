@@ -40,7 +40,7 @@ function valueOf(cell: FileCell, lost: Lost): Cell {
     lost.add("richText");
     return (cell.value as CellRichTextValue).richText.map(({ text }) => text ?? "").join("");
   }
-  const shown = cell.type === ValueType.Formula ? (cell.value as CellFormulaValue).result : cell.value;
+  const shown = cell.type === ValueType.Formula ? cell.result : cell.value;
   if (shown instanceof Date) return Math.round((shown.getTime() / DAY + EPOCH) * 1e9) / 1e9;
   if (typeof shown === "object" && shown !== null && "error" in shown)
     return errorOf((shown as CellErrorValue).error);
