@@ -1,0 +1,124 @@
+import highsLoader from "highs";
+import { all, create } from "mathjs";
+import { calls } from "../../functions/calls";
+import { circumcircle, type Chord } from "../../src/geometry/cyclic-polygon";
+import { panelMix } from "../../src/fence/panel-mix";
+import { loads } from "../../src/ground/hauling";
+import { nanoseconds, type Row } from "./measure";
+
+const math = create(all, {});
+const column = Array.from({ length: 10_000 }, (_, k) => [20 + (k % 997) / 7]);
+const cells = column.length;
+
+/** The whole column through a function and through the bare loop that does the same arithmetic. */
+function cellRows(): Row[] {
+  const around = () => column.map(([x]) => [Math.PI * x]);
+  const yards = () => column.map(([x]) => [((Math.PI * x * x) / 4 / 27) * (3 / 12)]);
+  const matrix = math.matrix(column);
+  const perCell = (work: () => unknown) => nanoseconds(work) / cells;
+  const bar = { bar: 50, against: "slower" } as const;
+  const circumference = perCell(() => calls.CIRCUMFERENCE(column));
+  const footing = perCell(() => calls.FOOTING(column, 3));
+  return [
+    { what: "CIRCUMFERENCE, a cell", figure: circumference, unit: "ns", peer: "bare loop", peerFigure: perCell(around), ...bar },
+    {
+      what: "CIRCUMFERENCE, a cell", figure: circumference, unit: "ns",
+      peer: "mathjs", peerFigure: perCell(() => math.multiply(Math.PI, matrix)),
+    },
+    { what: "FOOTING, a cell", figure: footing, unit: "ns", peer: "bare loop", peerFigure: perCell(yards), ...bar },
+    {
+      what: "FOOTING, a cell", figure: footing, unit: "ns",
+      peer: "mathjs", peerFigure: perCell(() => math.multiply(math.dotPow(matrix, 2), (Math.PI / 4 / 27) * (3 / 12))),
+    },
+    { what: "CIRCUMFERENCE, 10 000 cells", figure: (circumference * cells) / 1e6, unit: "ms", bar: 1 },
+  ];
+} // prettier-ignore
+
+/** The same circle by halving the bracket until nothing is left of it. */
+function bisected(chords: Chord[]): number {
+  const turn = (d: number) =>
+    chords.reduce((sum, { length, count }) => sum + count * 2 * Math.asin(Math.min(1, length / d)), 0);
+  let low = Math.max(...chords.map(({ length }) => length));
+  let high = chords.reduce((sum, { length, count }) => sum + length * count, 0);
+  for (let k = 0; k < 60; k++) {
+    const middle = (low + high) / 2;
+    if (turn(middle) > 2 * Math.PI) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+function polygonRows(): Row[] {
+  const plain = [{ length: 12, count: 18 }, { length: 10, count: 1 }];
+  const mixed = [{ length: 12, count: 9 }, { length: 10, count: 5 }, { length: 6, count: 3 }, { length: 8, count: 2 }];
+  const row = (what: string, chords: Chord[]): Row => ({
+    what, figure: nanoseconds(() => circumcircle(chords)) / 1000, unit: "µs",
+    peer: "60 bisections", peerFigure: nanoseconds(() => bisected(chords)) / 1000, bar: 5,
+  });
+  return [row("PIN_CIRCLE of 19 panels and gates", plain), row("PIN_CIRCLE of 19, mixed lengths", mixed)];
+} // prettier-ignore
+
+type Solver = Awaited<ReturnType<typeof highsLoader>>;
+
+const sum = (terms: [number, string][]) =>
+  terms.map(([factor, name]) => `${factor >= 0 ? "+" : "-"} ${Math.abs(factor)} ${name}`).join(" ");
+
+function loadRows(solver: Solver): Row[] {
+  const jobs: { need: number; sizes: number[]; prices?: number[] }[] = [
+    { need: 37.29, sizes: [16, 10] },
+    { need: 212.4, sizes: [20, 16, 13.5, 8], prices: [182, 149, 131, 90] },
+    { need: 884.2, sizes: [18, 14.8, 11.2, 7.4], prices: [171, 143, 112, 79] },
+  ];
+  return jobs.map(({ need, sizes, prices }) => {
+    const names = sizes.map((_, k) => `n${k}`);
+    const cost = sum(names.map((name, k) => [prices?.[k] ?? 1, name]));
+    const volume = sum(names.map((name, k) => [sizes[k], name]));
+    const model = `Minimize\n cost: ${cost}\nSubject To\n need: ${volume} >= ${need * 0.95}\nGeneral\n ${names.join(" ")}\nEnd`;
+    const trucks = sizes.map((size, k) => ({ size, price: prices?.[k] }));
+    return {
+      what: `LOADS of ${need} cu yd, ${sizes.length} trucks${prices ? ", priced" : ""}`,
+      figure: nanoseconds(() => loads(need, trucks, 5)) / 1000,
+      unit: "µs",
+      peer: "HiGHS, first aim alone",
+      peerFigure: nanoseconds(() => solver.solve(model)) / 1000,
+      bar: 20,
+      against: "faster",
+    };
+  });
+}
+
+function mixRows(solver: Solver): Row[] {
+  const jobs = [
+    { diameter: 100, lengths: [12, 10, 6], gates: [8], bar: 0.2 },
+    { diameter: 200, lengths: [16, 14, 12, 10, 8, 5.5], gates: [12, 10, 8, 4], bar: 20 },
+  ];
+  return jobs.map(({ diameter, lengths, gates, bar }) => {
+    const names = lengths.map((_, k) => `n${k}`);
+    const rest = Math.PI * diameter - gates.reduce((all, gate) => all + gate, 0);
+    const around = sum(names.map((name, k) => [lengths[k], name]));
+    const model = `Minimize\n off: over + under\nSubject To\n around: ${around} - over + under = ${rest}\nBounds\n over >= 0\n under >= 0\nGeneral\n ${names.join(" ")}\nEnd`;
+    const job = {
+      diameter,
+      panels: lengths.map((length) => ({ length })),
+      gates,
+      pinGap: 0,
+      tolerance: 1,
+      fit: "nearest",
+      priced: false,
+    } as const;
+    return {
+      what: `PANEL_MIX of ${lengths.length} lengths at ${diameter} ft`,
+      figure: nanoseconds(() => panelMix(job)) / 1e6,
+      unit: "ms",
+      peer: "HiGHS, first aim alone",
+      peerFigure: nanoseconds(() => solver.solve(model)) / 1e6,
+      bar,
+    };
+  });
+}
+
+/** What the worksheet functions take, beside a peer that does the same in this run. */
+export async function functionRows(): Promise<Row[]> {
+  const solver = await highsLoader();
+  return [...cellRows(), ...polygonRows(), ...loadRows(solver), ...mixRows(solver)];
+}
