@@ -1,6 +1,6 @@
 import { EPSILON } from "../units/rounding";
 import { type PanelClass } from "./mix-classes";
-import { NOISE, type Order, type PartMixes, noMixes, partMixes } from "./part-mixes";
+import { NOISE, type Order, type PartMixes, emptyList, partMixes } from "./part-mixes";
 import { type Yardstick } from "./yardstick";
 
 /** On which side of the wanted size a pen may lie. */
@@ -81,21 +81,24 @@ function halves({ given, classes, yardstick, limit, thin }: Search, order: Order
     size[to] *= room(panels) / (split[to].length + 1);
     split[to].push(panels);
   }
-  const starts = [given, { weight: 0, cost: 0, count: 0, rank: 0 }].map(({ weight, cost, count, rank }) =>
-    weight > limit
-      ? noMixes()
-      : {
-          lead: [order === "cost" ? cost : weight],
-          follow: [order === "cost" ? weight : cost],
-          count: [count],
-          rank: [rank],
-        },
+  const starts = [given, { weight: 0, cost: 0, count: 0, rank: 0 }].map((first) =>
+    startOf(first, order, limit),
   );
   return split.map((half, i) => {
     const mixes = partMixes(starts[i], half, { order, weigh: yardstick.weigh, limit, room: MOST_HELD, thin });
     if (!mixes) throw new TooManyMixes();
     return mixes;
   }) as Halves;
+}
+
+/** The list of one mix that all others of a half are built on; of none where it is too heavy itself. */
+function startOf({ weight, cost, count, rank }: Given, order: Order, limit: number): PartMixes {
+  const start = emptyList(1);
+  start.lead[0] = order === "cost" ? cost : weight;
+  start.follow[0] = order === "cost" ? weight : cost;
+  start.count[0] = count;
+  start.rank[0] = rank;
+  return { ...start, length: weight > limit ? 0 : 1 };
 }
 
 /** The size of a pair's pen where it lies on the allowed side and within the tolerance, else NaN. */
@@ -130,7 +133,7 @@ function leastCost(search: Search, [a, b]: Halves, tolerance: number): number | 
     const sum = a.follow[i] + b.follow[j];
     if (sum < cost - EPSILON && !Number.isNaN(allowedSize(search, a.rank[i] + b.rank[j]))) cost = sum;
   };
-  const all = (mixes: PartMixes, lead: number[]): Run => ({ lead, from: 0, to: mixes.lead.length });
+  const all = (mixes: PartMixes, lead: Float64Array): Run => ({ lead, from: 0, to: mixes.length });
   const runs = [all(a, a.lead), all(b, b.lead)] as const;
   const looks = { left: MOST_LOOKED_AT };
   pairs(...runs, least, sure ? sureLeast : most, looks, lookAt);
@@ -144,9 +147,9 @@ function leastSum(a: PartMixes, b: PartMixes, least: number, most: number): numb
   // all lighter ones of the stretch still ahead, cheapest first.
   const cheap: number[] = [];
   let head = 0;
-  let next = b.lead.length - 1;
+  let next = b.length - 1;
   let cost = Infinity;
-  for (let i = 0; i < a.lead.length; i++) {
+  for (let i = 0; i < a.length; i++) {
     for (; next >= 0 && b.lead[next] >= least - a.lead[i]; next--) {
       while (cheap.length > head && b.follow[cheap[cheap.length - 1]] >= b.follow[next]) cheap.pop();
       cheap.push(next);
@@ -159,7 +162,7 @@ function leastSum(a: PartMixes, b: PartMixes, least: number, most: number): numb
 
 /** A stretch of a list in which these numbers ascend. */
 interface Run {
-  lead: number[];
+  lead: Float64Array;
   from: number;
   to: number;
 }
@@ -245,10 +248,10 @@ function matchedRuns(a: PartMixes, b: PartMixes, cost: number): [Run, Run][] {
   return matched;
 }
 
-function runsOf({ lead, follow }: PartMixes): Run[] {
+function runsOf({ lead, follow, length }: PartMixes): Run[] {
   const runs: Run[] = [];
-  for (let from = 0, to = 0; from < lead.length; from = to) {
-    while (to < lead.length && lead[to] - lead[from] <= NOISE) to++;
+  for (let from = 0, to = 0; from < length; from = to) {
+    while (to < length && lead[to] - lead[from] <= NOISE) to++;
     runs.push({ lead: follow, from, to });
   }
   return runs;

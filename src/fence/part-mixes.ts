@@ -5,10 +5,12 @@ import { type PanelClass } from "./mix-classes";
  * lead; the two are a mix's weight (how much of the way around it takes) and its cost, either way round.
  */
 export interface PartMixes {
-  lead: number[];
-  follow: number[];
-  count: number[];
-  rank: number[];
+  lead: Float64Array;
+  follow: Float64Array;
+  rank: Float64Array;
+  /** Panels. */
+  count: Int32Array;
+  length: number;
 }
 
 /** What the mixes are sorted by first. */
@@ -28,8 +30,14 @@ export interface PartMixesOptions {
   thin: boolean;
 }
 
-/** No mix at all. */
-export const noMixes = (): PartMixes => ({ lead: [], follow: [], count: [], rank: [] });
+/** An empty list with room for so many mixes. */
+export const emptyList = (room: number): PartMixes => ({
+  lead: new Float64Array(room),
+  follow: new Float64Array(room),
+  rank: new Float64Array(room),
+  count: new Int32Array(room),
+  length: 0,
+});
 
 /**
  * All mixes of the classes on top of `start`, or `null` where they are more than there is room for. Adding the same
@@ -48,57 +56,75 @@ export function partMixes(
   return mixes;
 }
 
-/** Every mix of `base` with none, one, two … of these panels: the next is the least of the base's and of one more panel on a mix put out before. */
+/**
+ * Every mix of `base` with none, one, two … of these panels. The next one is always the lesser of two: the base's next,
+ * and one panel more on the first mix already out that has had none added.
+ */
 function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOptions): PartMixes | null {
-  const { order, limit, room, thin } = options;
+  const { order, limit, thin } = options;
   const weight = options.weigh(panels.chord);
   const [leadStep, followStep] = order === "cost" ? [panels.price, weight] : [weight, panels.price];
   const most = panels.ranks.length;
+  const room = roomFor(base, weight, most, options);
+  if (room > options.room) return null;
   // A mix that has used up the stock cannot stand in for one that has not: those are thinned when all are there.
   const stockBinds = most * weight <= limit;
   const thinNow = thin && !stockBinds;
-  const out = noMixes();
-  const weights = order === "cost" ? out.follow : out.lead;
-  const used: number[] = [];
-  let i = 0;
-  let j = 0;
-  for (;;) {
-    while (j < used.length && (used[j] === most || weights[j] + weight > limit)) j++;
-    const lead = j < used.length ? out.lead[j] + leadStep : Infinity;
-    const follow = j < used.length ? out.follow[j] + followStep : Infinity;
-    if (i < base.lead.length && !before(lead, follow, base.lead[i], base.follow[i])) {
-      const at = put(out, base.lead[i], base.follow[i], base.count[i], base.rank[i], thinNow, order);
+  const out = emptyList(room);
+  const { lead, follow, rank, count } = out;
+  const weights = order === "cost" ? follow : lead;
+  const used = new Int32Array(room);
+  for (let i = 0, j = 0; ;) {
+    while (j < out.length && (used[j] === most || weights[j] + weight > limit)) j++;
+    const grows = j < out.length;
+    const nextLead = grows ? lead[j] + leadStep : Infinity;
+    const nextFollow = grows ? follow[j] + followStep : Infinity;
+    if (i < base.length && !before(nextLead, nextFollow, base.lead[i], base.follow[i])) {
+      const at = put(out, base.lead[i], base.follow[i], base.rank[i], base.count[i], thinNow, order);
       if (at >= 0) used[at] = 0;
       i++;
-    } else if (j < used.length) {
-      const n = used[j] + 1;
-      const at = put(out, lead, follow, out.count[j] + 1, out.rank[j] + panels.ranks[n - 1], thinNow, order);
-      if (at >= 0) used[at] = n;
+    } else if (grows) {
+      const n = used[j];
+      const at = put(out, nextLead, nextFollow, rank[j] + panels.ranks[n], count[j] + 1, thinNow, order);
+      if (at >= 0) used[at] = n + 1;
       j++;
-    } else break;
-    if (used.length > room) return null;
+    } else return thin && stockBinds ? thinned(out, order) : out;
   }
-  if (!thin || !stockBinds) return out;
-  const kept = noMixes();
-  for (let k = 0; k < out.lead.length; k++)
-    put(kept, out.lead[k], out.follow[k], out.count[k], out.rank[k], true, order);
-  return kept;
+}
+
+/** No fewer than the mixes that come of adding up to `most` panels of this weight to each of the base's. */
+function roomFor(base: PartMixes, weight: number, most: number, { order, limit }: PartMixesOptions): number {
+  const weights = order === "cost" ? base.follow : base.lead;
+  let room = base.length;
+  for (let i = 0; i < base.length; i++)
+    room += Math.min(most, Math.floor((limit - weights[i]) / weight + NOISE));
+  return room;
+}
+
+function thinned(mixes: PartMixes, order: Order): PartMixes {
+  const out = emptyList(mixes.length);
+  for (let i = 0; i < mixes.length; i++)
+    put(out, mixes.lead[i], mixes.follow[i], mixes.rank[i], mixes.count[i], true, order);
+  return out;
 }
 
 const before = (leadA: number, followA: number, leadB: number, followB: number) =>
   leadA < leadB - NOISE || (leadA <= leadB + NOISE && followA < followB);
 
-/** Puts a mix behind the last, or in the last one's place where only the better of two stays. Gives the place, -1 where it is left out. */
+/**
+ * Puts a mix behind the last, or in the last one's place where only the better of two stays. Gives its place, -1 where
+ * it is left out.
+ */
 function put(
   out: PartMixes,
   lead: number,
   follow: number,
-  count: number,
   rank: number,
+  count: number,
   thin: boolean,
   order: Order,
 ): number {
-  let at = out.lead.length;
+  let at = out.length;
   if (thin && at > 0 && lead - out.lead[at - 1] <= NOISE) {
     if (order === "weight") return -1;
     if (Math.abs(follow - out.follow[at - 1]) <= NOISE) {
@@ -108,7 +134,8 @@ function put(
   }
   out.lead[at] = lead;
   out.follow[at] = follow;
-  out.count[at] = count;
   out.rank[at] = rank;
+  out.count[at] = count;
+  out.length = at + 1;
   return at;
 }
