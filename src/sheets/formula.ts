@@ -43,6 +43,8 @@ function write(whole: Expression, bond: number): string {
       return own < bond ? `(${inner})` : inner;
     }
     case "negative":
+      if (whole.of.kind === "constant" && typeof whole.of.value === "number" && whole.of.value > 0)
+        return write({ kind: "constant", value: -whole.of.value }, bond);
       return `-${write(whole.of, 6)}`;
     case "percent":
       return `${write(whole.of, 6)}%`;

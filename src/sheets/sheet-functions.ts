@@ -103,7 +103,7 @@ export const sheetFunctions: Record<string, Work | undefined> = {
     const test = single(terms[0]());
     if (isError(test)) return test;
     if (typeof test === "string") return valueError;
-    return test ? terms[1]() : terms[2] ? terms[2]() : false;
+    return test ? terms[1]() : terms.length > 2 ? terms[2]() : false;
   },
   IFERROR: (terms) => {
     const value = single(terms[0]());
