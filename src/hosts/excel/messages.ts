@@ -10,6 +10,7 @@ export const messages = {
   tooLarge: "This is more than Excel takes in one request. Use fewer lines or a smaller picture, then try again.",
   tooOld: "This version of Excel lacks something the panel needs. Update Excel, then try again.",
   unknown: (detail: string) => `Excel could not do this and says: ${detail}. Save the workbook, then try again.`,
+  noPicture: "The picture of the plan could not be drawn. Close the panel and open it again, then try again.",
   silent: "Excel no longer answers the panel. Close the panel and open it again.",
   untouched: "The workbook is as it was.",
   left: (names: string[]) =>

@@ -19,11 +19,7 @@ export async function writeSheets(plans: SheetPlan[], paint: Painter): Promise<v
   if (plans.length === 0) return;
   const names = plans.map(({ name }) => name);
   checkSheetNames(names);
-  const painted = await Promise.all(
-    plans.map(({ pictures }) =>
-      Promise.all(pictures.map(({ svg, width, height }) => paint(svg, width, height))),
-    ),
-  );
+  const painted = await paintAll(plans, paint);
   const progress: Progress = { made: [] };
   try {
     await asOneStep(
@@ -35,6 +31,14 @@ export async function writeSheets(plans: SheetPlan[], paint: Painter): Promise<v
     if (error instanceof RangeError) throw error;
     throw await explained(error, names, progress);
   }
+}
+
+async function paintAll(plans: SheetPlan[], paint: Painter): Promise<string[][]> {
+  const painted = ({ pictures }: SheetPlan) =>
+    Promise.all(pictures.map(({ svg, width, height }) => paint(svg, width, height)));
+  return Promise.all(plans.map(painted)).catch(() => {
+    throw new HostError(`${messages.noPicture} ${messages.untouched}`);
+  });
 }
 
 async function attempt(

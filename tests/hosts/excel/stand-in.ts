@@ -90,7 +90,10 @@ export function countingWorkbook({
   const reset = () => {
     sizes.length = runs.length = bytes = 0;
   };
-  const paint = async (svg: string) => Buffer.from(svg).toString("base64");
+  const paint = async (svg: string) => {
+    if (!svg.startsWith("<svg")) throw new Error("The source image cannot be decoded.");
+    return Buffer.from(svg).toString("base64");
+  };
   const host = excelHost(paint);
   reset();
   return { host, book, model, sizes, runs, reset, trips: () => sizes.length, bytes: () => bytes, fail: (next) => { fault = next; } }; // prettier-ignore

@@ -51,6 +51,14 @@ describe("a write that fails half way", () => {
     }
   }); // prettier-ignore
 
+  it("sends nothing where a picture cannot be drawn", async () => {
+    const excel = countingWorkbook();
+    const plan = small("Estimate 1");
+    plan.pictures[0].svg = "no picture";
+    expect(await refused(excel.host.write([plan]))).toMatch(/could not be drawn.*as it was/);
+    expect(excel.trips()).toBe(0);
+  });
+
   it("never deletes a sheet of the user's that bears the name", async () => {
     const excel = countingWorkbook({ sheets: ["Estimate 1"] });
     const before = state(excel);
