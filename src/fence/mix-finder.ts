@@ -30,9 +30,10 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
   const longest = Math.max(longestGate, ...panels.map(({ chord, stock }) => (stock > 0 ? chord : 0)));
   // No answer is farther around than this: with a panel less it would still be a pen, large enough, and nearer.
   const farthest = 1.5 * Math.PI * Math.hypot(largest, longest);
+  const dearest = Math.max(...panels.map(({ price }) => price)) || 1;
   const listed = panels.map(({ chord, stock, price }) => ({
     chord,
-    price,
+    price: price / dearest,
     most: Math.min(stock, Math.floor(farthest / chord)),
   }));
   const ranks = ranking(listed);

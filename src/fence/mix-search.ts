@@ -64,14 +64,26 @@ export function isBetter(a: Mix, b: Mix | null, wanted: number): boolean {
  * the sums prove it too heavy, too light or too dear.
  */
 export function findMix(search: Search): Mix | null {
-  if (search.tolerance === undefined) return nearestAt(search, halves(search, "cost"), search.given.cost);
-  const cost = leastCost(search, halves(search, "weight"), search.tolerance);
-  return cost === null ? null : nearestAt(search, halves(search, "cost"), cost);
+  const { tolerance, given } = search;
+  if (tolerance === undefined) return nearestAt(search, halves(search, "cost", Infinity), given.cost);
+  const few = leastCost({ ...search, classes: cheapestForWeight(search).slice(0, 2) }, tolerance, Infinity);
+  const cost = leastCost(search, tolerance, few);
+  return cost === Infinity ? null : nearestAt(search, halves(search, "cost", cost), cost);
 }
+
+const cheapestForWeight = ({ classes, yardstick }: Search) =>
+  [...classes].sort((a, b) => a.price / yardstick.weigh(a.chord) - b.price / yardstick.weigh(b.chord));
+
+const NOTHING: Given = { weight: 0, cost: 0, count: 0, rank: 0 };
 
 type Halves = [PartMixes, PartMixes];
 
-function halves({ given, classes, yardstick, limit, thin }: Search, order: Order): Halves {
+/** The mixes of each half of the lengths, but for those with which no mix in bounds would cost `most` or less. */
+function halves(search: Search, order: Order, most: number): Halves {
+  const { given, classes, yardstick, limit, thin } = search;
+  const [best] = cheapestForWeight(search);
+  const rate = best ? best.price / yardstick.weigh(best.chord) : 0;
+  const needed = bounds(search, search.tolerance ?? 0).least;
   const split: [PanelClass[], PanelClass[]] = [[], []];
   const size = [1, 1];
   const room = (panels: PanelClass) =>
@@ -81,11 +93,19 @@ function halves({ given, classes, yardstick, limit, thin }: Search, order: Order
     size[to] *= room(panels) / (split[to].length + 1);
     split[to].push(panels);
   }
-  const starts = [given, { weight: 0, cost: 0, count: 0, rank: 0 }].map((first) =>
-    startOf(first, order, limit),
-  );
+  // The gates, and what else is given, go with the first half.
+  const starts = [given, NOTHING].map((first) => startOf(first, order, limit));
   return split.map((half, i) => {
-    const mixes = partMixes(starts[i], half, { order, weigh: yardstick.weigh, limit, room: MOST_HELD, thin });
+    const other = i === 0 ? NOTHING : given;
+    const budget = { most: most - other.cost + EPSILON, rate, needed: needed - other.weight };
+    const mixes = partMixes(starts[i], half, {
+      order,
+      weigh: yardstick.weigh,
+      limit,
+      room: MOST_HELD,
+      thin,
+      budget,
+    });
     if (!mixes) throw new TooManyMixes();
     return mixes;
   }) as Halves;
@@ -124,8 +144,9 @@ function bounds({ yardstick, side, wanted }: Search, off: number) {
   };
 }
 
-/** The cost of the cheapest mix within the tolerance, null where there is none. Both halves in order of weight. */
-function leastCost(search: Search, [a, b]: Halves, tolerance: number): number | null {
+/** The cost of the cheapest mix within the tolerance, Infinity where none costs `known` or less. */
+function leastCost(search: Search, tolerance: number, known: number): number {
+  const [a, b] = halves(search, "weight", known);
   const { least, sureLeast, sureMost, most } = bounds(search, tolerance);
   const sure = search.surelyPens && sureLeast <= sureMost;
   let cost = sure ? leastSum(a, b, sureLeast, sureMost) : Infinity;
@@ -138,7 +159,7 @@ function leastCost(search: Search, [a, b]: Halves, tolerance: number): number | 
   const looks = { left: MOST_LOOKED_AT };
   pairs(...runs, least, sure ? sureLeast : most, looks, lookAt);
   if (sure) pairs(...runs, sureMost, most, looks, lookAt);
-  return cost === Infinity ? null : cost;
+  return cost;
 }
 
 /** The least cost of any pair that weighs from `least` to `most`. Both in order of weight. */

@@ -28,6 +28,8 @@ export interface PartMixesOptions {
   room: number;
   /** Whether, of mixes with one weight (and one cost, in the order of cost), only the best is kept. */
   thin: boolean;
+  /** No part of a mix that even at the cheapest rate for the weight still needed must cost more than `most`. */
+  budget: { most: number; rate: number; needed: number };
 }
 
 /** An empty list with room for so many mixes. */
@@ -61,7 +63,7 @@ export function partMixes(
  * and one panel more on the first mix already out that has had none added.
  */
 function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOptions): PartMixes | null {
-  const { order, limit, thin } = options;
+  const { order, limit, thin, budget } = options;
   const weight = options.weigh(panels.chord);
   const [leadStep, followStep] = order === "cost" ? [panels.price, weight] : [weight, panels.price];
   const most = panels.ranks.length;
@@ -85,7 +87,11 @@ function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOption
       i++;
     } else if (grows) {
       const n = used[j];
-      const at = put(out, nextLead, nextFollow, rank[j] + panels.ranks[n], count[j] + 1, thinNow, order);
+      const cost = order === "cost" ? nextLead : nextFollow;
+      const dear = cost + budget.rate * Math.max(0, budget.needed - weights[j] - weight) > budget.most;
+      const at = dear
+        ? -1
+        : put(out, nextLead, nextFollow, rank[j] + panels.ranks[n], count[j] + 1, thinNow, order);
       if (at >= 0) used[at] = n + 1;
       j++;
     } else return thin && stockBinds ? thinned(out, order) : out;
