@@ -1,0 +1,122 @@
+import { type FWorksheet } from "@univerjs/preset-sheets-core";
+import { isError, type Cell } from "../../units/cell";
+import { address } from "../../sheets/address";
+import { type SheetPlan } from "../../sheets/plan";
+import { contentOfPlan } from "../../sheets/workbook-content";
+import { type CellChange, type SheetContent, type WorkbookHost, type WorkbookView } from "../host";
+import { type GridWorkbook } from "./grid-workbook";
+import { cellHolds, nameRefused, nameTaken, readOnly, writeFailed } from "./messages";
+import { furnish, gridSheet, gridValue, selectFirst } from "./sheet-of-content";
+import { usedCells } from "./used-cells";
+
+/** What A1 of the sheet of prices says. */
+const pricesMark = "penstake prices 1";
+
+/** The workbook in the page's grid, as the panel sees it. */
+export class BrowserHost implements WorkbookHost {
+  readonly can = { openCopy: false, selfCheck: false };
+
+  constructor(private readonly workbook: GridWorkbook) {}
+
+  async look(): Promise<WorkbookView> {
+    const { book, selected } = this.workbook;
+    const sheets = book.getSheets();
+    const prices = sheets.find((sheet) => sheet.getSheet().getCellRaw(0, 0)?.v === pricesMark);
+    return {
+      sheetNames: sheets.map((sheet) => sheet.getSheetName()),
+      active: this.content(book.getActiveSheet()),
+      ...(prices ? { prices: this.content(prices) } : {}),
+      selected,
+    };
+  }
+
+  async write(plans: SheetPlan[]): Promise<void> {
+    this.mayChange();
+    const { book, grid } = this.workbook;
+    const contents = plans.map((plan) => contentOfPlan(plan));
+    this.refuseNames(contents.map(({ name }) => name));
+    const before = book.getActiveSheet();
+    const added: FWorksheet[] = [];
+    await this.workbook.asOneStep(async () => {
+      for (const content of contents)
+        try {
+          const sheet = book.insertSheet(content.name, { sheet: gridSheet(content) });
+          added.push(sheet);
+          await furnish(grid, sheet, content);
+          selectFirst(sheet);
+        } catch {
+          for (const sheet of added.reverse()) book.deleteSheet(sheet);
+          before.activate();
+          throw writeFailed(content.name);
+        }
+    });
+    await this.workbook.computed();
+  }
+
+  async update(sheet: string, changes: CellChange[]): Promise<void> {
+    this.mayChange();
+    const worksheet = this.workbook.sheet(sheet);
+    await this.workbook.asOneStep(async () => {
+      for (const { row, column, value } of changes)
+        worksheet.getRange(row, column).setValue({ ...gridValue(value), f: null, si: null, p: null });
+    });
+    await this.workbook.computed();
+  }
+
+  async append(sheet: string, rows: Cell[][]): Promise<void> {
+    this.mayChange();
+    const worksheet = this.workbook.sheet(sheet);
+    const first = usedCells(worksheet, this.workbook.messages).length;
+    const changes = rows.flatMap((cells, down) =>
+      cells.map((value, column) => ({
+        row: first + down,
+        column,
+        value: isError(value) ? value.error : value,
+      })),
+    );
+    if (first + rows.length > worksheet.getMaxRows()) worksheet.setRowCount(first + rows.length);
+    await this.update(sheet, changes);
+  }
+
+  async putFormula(formula: string): Promise<{ sheet: string; address: string }> {
+    this.mayChange();
+    const { sheet, row, column } = this.workbook.selected;
+    const worksheet = this.workbook.sheet(sheet);
+    const held = usedCells(worksheet, this.workbook.messages)[row]?.[column];
+    if (held && (held.value !== null || held.formula !== ""))
+      throw cellHolds(address({ sheet, row, column }));
+    worksheet.getRange(row, column).setValue({ f: formula });
+    await this.workbook.computed();
+    return { sheet, address: address({ row, column }) };
+  }
+
+  async show(sheet: string): Promise<void> {
+    this.workbook.sheet(sheet).activate();
+  }
+
+  watch(changed: () => void): () => void {
+    return this.workbook.watch(changed, true, 60);
+  }
+
+  private content(worksheet: FWorksheet): SheetContent {
+    const cells = usedCells(worksheet, this.workbook.messages);
+    return {
+      name: worksheet.getSheetName(),
+      values: cells.map((row) => row.map(({ value }) => value)),
+      formulas: cells.map((row) => row.map(({ value, formula }) => formula || value)),
+    };
+  }
+
+  private mayChange(): void {
+    if (this.workbook.readOnly) throw readOnly();
+  }
+
+  private refuseNames(names: string[]): void {
+    const taken = new Set(this.workbook.book.getSheets().map((sheet) => sheet.getSheetName().toLowerCase()));
+    for (const name of names) {
+      if (!/^[^:\\/?*[\]]{1,31}$/.test(name)) throw nameRefused(name);
+      if (taken.has(name.toLowerCase())) throw nameTaken(name);
+      taken.add(name.toLowerCase());
+    }
+  }
+}

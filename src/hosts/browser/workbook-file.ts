@@ -1,0 +1,181 @@
+import { LocaleType, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import { fileTooLarge, fileTooNew, notOurFile } from "./messages";
+import { isOwnPicture } from "./picture";
+
+/** The ending of a whole-workbook file. */
+export const fileEnding = ".penstake";
+
+const version = 1;
+const mostMegabytes = 50;
+const mostRows = 100_000;
+const mostColumns = 2_000;
+const validation = "SHEET_DATA_VALIDATION_PLUGIN";
+const drawing = "SHEET_DRAWING_PLUGIN";
+
+/** A whole workbook as the text of a file. */
+export const fileText = (workbook: IWorkbookData) => JSON.stringify({ penstake: version, workbook });
+
+/**
+ * The workbook in the text of a file. Only what a workbook is made of is taken over, each part in the form it must
+ * have; anything else is left behind. Throws a HostError where it is no such file.
+ */
+export function readFile(text: string): IWorkbookData {
+  if (text.length > mostMegabytes * 1e6) throw fileTooLarge(mostMegabytes);
+  let file: unknown;
+  try {
+    file = JSON.parse(text);
+  } catch {
+    throw notOurFile();
+  }
+  if (!isRecord(file) || typeof file.penstake !== "number" || !isRecord(file.workbook)) throw notOurFile();
+  if (file.penstake > version) throw fileTooNew();
+  return checkedWorkbook(file.workbook);
+}
+
+type Fields = Record<string, unknown>;
+
+const isRecord = (value: unknown): value is Fields =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+const isCount = (value: unknown, most: number): value is number =>
+  Number.isInteger(value) && (value as number) >= 0 && (value as number) <= most;
+const isRange = (value: unknown): value is Fields =>
+  isRecord(value) &&
+  isCount(value.startRow, mostRows) &&
+  isCount(value.endRow, mostRows) &&
+  isCount(value.startColumn, mostColumns) &&
+  isCount(value.endColumn, mostColumns);
+
+/** A workbook's data in the form it must have. Throws a HostError where it has no sheets. */
+export function checkedWorkbook(data: unknown): IWorkbookData {
+  if (!isRecord(data) || !isRecord(data.sheets) || !Array.isArray(data.sheetOrder)) throw notOurFile();
+  const found = data.sheets;
+  const order = [...new Set(data.sheetOrder as unknown[])].filter(
+    (id): id is string => typeof id === "string" && isRecord(found[id]),
+  );
+  const names = new Set(order.map((id) => String((found[id] as Fields).name).toLowerCase()));
+  if (order.length === 0 || names.size < order.length) throw notOurFile();
+  const resources = Array.isArray(data.resources) ? (data.resources as unknown[]) : [];
+  return {
+    id: typeof data.id === "string" ? data.id : "workbook",
+    name: typeof data.name === "string" ? data.name : "",
+    appVersion: "",
+    locale: LocaleType.EN_US,
+    styles: isRecord(data.styles) ? (plain(data.styles) as IWorkbookData["styles"]) : {},
+    sheetOrder: order,
+    sheets: Object.fromEntries(order.map((id) => [id, checkedSheet(id, found[id] as Fields)])),
+    custom:
+      isRecord(data.custom) && typeof data.custom.activeSheet === "string"
+        ? { activeSheet: data.custom.activeSheet }
+        : {},
+    resources: [
+      checkedResource(resources, validation, isRule),
+      checkedResource(resources, drawing, isDrawings),
+    ],
+  };
+}
+
+function checkedSheet(id: string, sheet: Fields): Partial<IWorksheetData> {
+  if (typeof sheet.name !== "string" || !isRecord(sheet.cellData)) throw notOurFile();
+  const cells = lines(sheet.cellData, mostRows, (row) =>
+    isRecord(row) ? lines(row, mostColumns, checkedCell) : undefined,
+  );
+  const own = plain(sheet) as Partial<IWorksheetData>;
+  const counts = {
+    rowCount: isCount(sheet.rowCount, mostRows) ? sheet.rowCount : 200,
+    columnCount: isCount(sheet.columnCount, mostColumns) ? sheet.columnCount : 26,
+  };
+  const shaped = {
+    rowData: isRecord(own.rowData)
+      ? lines(own.rowData, mostRows, (row) => (isRecord(row) ? row : undefined))
+      : {},
+    columnData: isRecord(own.columnData)
+      ? lines(own.columnData, mostColumns, (column) => (isRecord(column) ? column : undefined))
+      : {},
+    mergeData: Array.isArray(own.mergeData) ? own.mergeData.filter(isRange) : [],
+  };
+  const { freeze, hidden, tabColor, defaultColumnWidth, defaultRowHeight, showGridlines, custom } = own;
+  const rest = {
+    freeze: isRecord(freeze) ? freeze : undefined,
+    hidden,
+    tabColor,
+    defaultColumnWidth,
+    defaultRowHeight,
+    showGridlines,
+    custom,
+  };
+  return {
+    id,
+    name: sheet.name,
+    ...counts,
+    ...shaped,
+    ...defined(rest),
+    cellData: cells,
+  } as Partial<IWorksheetData>;
+}
+
+function checkedCell(cell: unknown): Fields | undefined {
+  if (!isRecord(cell)) return undefined;
+  const { v, t, f, si, s, p, custom } = plain(cell) as Fields;
+  const made: Fields = {};
+  if (["string", "number", "boolean"].includes(typeof v)) made.v = v;
+  if (isCount(t, 4)) made.t = t;
+  if (typeof f === "string" && f.startsWith("=")) made.f = f;
+  if (typeof si === "string") made.si = si;
+  if (typeof s === "string" || isRecord(s)) made.s = s;
+  if (isRecord(p) && isRecord(p.body) && typeof p.body.dataStream === "string") made.p = p;
+  if (isRecord(custom))
+    made.custom = { input: custom.input === true, note: typeof custom.note === "string" ? custom.note : "" };
+  return made;
+}
+
+/** The entries of a table whose keys are row or column numbers, each as `check` gives it back. */
+function lines(table: object, most: number, check: (entry: unknown) => unknown): Fields {
+  const kept = Object.entries(table).filter(([key]) => /^\d+$/.test(key) && Number(key) <= most);
+  return defined(Object.fromEntries(kept.map(([key, entry]) => [key, check(entry)])));
+}
+
+const defined = (fields: Fields) =>
+  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && value !== null));
+
+/** The same data without the keys by which an object could reach its prototype. */
+function plain(data: unknown): unknown {
+  if (Array.isArray(data)) return data.map(plain);
+  if (!isRecord(data)) return data;
+  const safe = Object.entries(data).filter(
+    ([key]) => !["__proto__", "constructor", "prototype"].includes(key),
+  );
+  return Object.fromEntries(safe.map(([key, value]) => [key, plain(value)]));
+}
+
+function checkedResource(resources: unknown[], name: string, fits: (entry: unknown) => boolean) {
+  const given = resources.find((one) => isRecord(one) && one.name === name);
+  let bySheet: unknown;
+  try {
+    bySheet = plain(JSON.parse(String((given as Fields | undefined)?.data || "{}")));
+  } catch {
+    bySheet = {};
+  }
+  const kept = isRecord(bySheet) ? Object.entries(bySheet).filter(([, entry]) => fits(entry)) : [];
+  return { name, data: JSON.stringify(Object.fromEntries(kept)) };
+}
+
+const isRule = (rules: unknown) =>
+  Array.isArray(rules) &&
+  rules.every(
+    (rule) =>
+      isRecord(rule) &&
+      typeof rule.uid === "string" &&
+      typeof rule.type === "string" &&
+      Array.isArray(rule.ranges) &&
+      rule.ranges.every(isRange),
+  );
+
+/** Pictures that the file itself holds: one that would be fetched from elsewhere is left behind with its sheet's others. */
+const isDrawings = (sheet: unknown) =>
+  isRecord(sheet) &&
+  isRecord(sheet.data) &&
+  Array.isArray(sheet.order) &&
+  Object.values(sheet.data).every(
+    (one) =>
+      isRecord(one) && isOwnPicture(one.source) && isRecord(one.transform) && isRecord(one.sheetTransform),
+  );
