@@ -1,4 +1,4 @@
-import { address, columnName } from "../../sheets/address";
+import { address } from "../../sheets/address";
 
 /** One cell's place, counted from 0. */
 export interface Spot {
@@ -51,13 +51,9 @@ export function areaAddress({ top, left, bottom, right }: Area): string {
   return top === bottom && left === right ? from : `${from}:${address({ row: bottom, column: right })}`;
 }
 
-/** Numbers, counted from 0, as runs of whole columns (A:C) or whole rows (2:4). */
-export function lines(kind: "rows" | "columns", numbers: number[]): string[] {
-  const name = (k: number) => (kind === "rows" ? String(k + 1) : columnName(k));
-  return rowRuns(numbers.map((column) => ({ row: 0, column }))).map(
-    ({ left, right }) => `${name(left)}:${name(right)}`,
-  );
-}
+/** Rows, counted from 0, as runs of whole rows such as 2:4. */
+export const rowLines = (rows: number[]): string[] =>
+  rowRuns(rows.map((column) => ({ row: 0, column }))).map(({ left, right }) => `${left + 1}:${right + 1}`);
 
 /** Excel takes at most 255 characters as the address of several areas. */
 const longest = 255;

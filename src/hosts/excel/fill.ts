@@ -1,6 +1,6 @@
 import { type PlanCell, type SheetPlan } from "../../sheets/plan";
 import { styleOf } from "../../sheets/styles";
-import { areaAddress, groupBy, joinAddresses, lines, rectangles } from "./areas";
+import { areaAddress, groupBy, joinAddresses, rowLines, rectangles } from "./areas";
 import { entryFor, type Entry } from "./entry";
 import { covered, formatCells } from "./format";
 import { once } from "./session";
@@ -48,17 +48,18 @@ function mergeCells(sheet: Excel.Worksheet, cells: PlanCell[]): void {
 export const columnPoints = (characters: number) => ((characters * 7 + 5) * 72) / 96;
 
 function setWidths(sheet: Excel.Worksheet, { columns }: SheetPlan): void {
-  const numbers = columns.map((_, k) => k);
-  for (const [width, alike] of groupBy(numbers, (k) => columns[k].width))
-    for (const addresses of joinAddresses(lines("columns", alike)))
-      once(sheet.getRanges(addresses)).format.columnWidth = columnPoints(width);
-  for (const run of lines("columns", numbers.filter((k) => columns[k].hidden)))
-    once(sheet.getRange(run)).columnHidden = true;
-} // prettier-ignore
+  if (columns.length === 0) return;
+  once(sheet.getRangeByIndexes(0, 0, 1, columns.length)).setColumnProperties(
+    columns.map(({ width, hidden = false }) => ({
+      columnHidden: hidden,
+      format: { columnWidth: columnPoints(width) },
+    })),
+  );
+}
 
 function setHeights(sheet: Excel.Worksheet, { heights, hiddenRows }: SheetPlan): void {
   for (const [height, alike] of groupBy(Object.keys(heights).map(Number), (row) => heights[row]))
-    for (const addresses of joinAddresses(lines("rows", alike)))
+    for (const addresses of joinAddresses(rowLines(alike)))
       once(sheet.getRanges(addresses)).format.rowHeight = height;
-  for (const run of lines("rows", hiddenRows)) once(sheet.getRange(run)).rowHidden = true;
+  for (const run of rowLines(hiddenRows)) once(sheet.getRange(run)).rowHidden = true;
 }

@@ -18,6 +18,8 @@ type Content = string | number | boolean;
 interface Side {
   of(style: CellStyle): Content | undefined;
   tell(format: Excel.RangeFormat, value: Content): void;
+  /** Told to the whole block in its commonest value first, so that blank cells and the user's own match. */
+  ground?: boolean;
   join?: Record<string, (spots: Spot[]) => Area[]>;
 }
 
@@ -33,8 +35,8 @@ const alignments = { left: "Left", center: "Center", right: "Right" } as const;
 const sides: Side[] = [
   { of: ({ bold }) => bold, tell: (format) => (format.font.bold = true) },
   { of: ({ italic }) => italic, tell: (format) => (format.font.italic = true) },
-  { of: ({ size }) => size, tell: (format, size) => (format.font.size = size as number) },
-  { of: ({ color }) => color, tell: (format, color) => (format.font.color = `#${color}`) },
+  { of: ({ size }) => size, tell: (format, size) => (format.font.size = size as number), ground: true },
+  { of: ({ color }) => color, tell: (format, color) => (format.font.color = `#${color}`), ground: true },
   { of: ({ fill }) => fill, tell: (format, fill) => (format.fill.color = `#${fill}`) },
   {
     of: ({ align }) => align,
@@ -57,10 +59,30 @@ export const covered = ({ row, column, across = 1 }: PlanCell): Spot[] =>
 
 /** Gives the cells of a new sheet their looks. */
 export function formatCells(sheet: Excel.Worksheet, cells: PlanCell[]): void {
-  for (const { of, tell, join } of sides)
-    for (const [value, alike] of groupBy(cells, ({ style }) => of(styleOf(style)))) {
-      const areas = (join?.[String(value)] ?? rectangles)(alike.flatMap(covered));
-      for (const addresses of joinAddresses(areas.map(areaAddress)))
-        tell(once(sheet.getRanges(addresses)).format, value);
+  if (cells.length === 0) return;
+  // Sides that go over the same areas, such as bold and filled, share one object: that halves what is sent for them.
+  const formats = new Map<string, Excel.RangeFormat>();
+  const formatOf = (addresses: string) => {
+    const format = formats.get(addresses) ?? once(sheet.getRanges(addresses)).format;
+    formats.set(addresses, format);
+    return format;
+  };
+  const block: Area = {
+    top: 0,
+    left: 0,
+    bottom: Math.max(...cells.map(({ row }) => row)),
+    right: Math.max(...cells.flatMap(covered).map(({ column }) => column)),
+  };
+  for (const { of, tell, join, ground } of sides) {
+    const groups = groupBy(cells, ({ style }) => of(styleOf(style)));
+    const commonest = [...groups].sort(([, a], [, b]) => b.length - a.length)[0]?.[0];
+    if (ground && commonest !== undefined) {
+      tell(formatOf(areaAddress(block)), commonest);
+      groups.delete(commonest);
     }
+    for (const [value, alike] of groups) {
+      const areas = (join?.[String(value)] ?? rectangles)(alike.flatMap(covered));
+      for (const addresses of joinAddresses(areas.map(areaAddress))) tell(formatOf(addresses), value);
+    }
+  }
 }

@@ -101,7 +101,7 @@ export const ways: Record<string, Step | undefined> = {
   }),
 };
 
-const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.ColumnWidth", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "Range.ColumnHidden", "Range.RowHidden"]; // prettier-ignore
+const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "Range.RowHidden"]; // prettier-ignore
 const ofSheet = ["PageLayout.Orientation", "PageLayout.Zoom", "HeaderFooter.CenterFooter"];
 const ofPicture = ["Shape.LockAspectRatio", "Shape.Width", "Shape.Height", "Shape.AltTextDescription", "Shape.Left", "Shape.Top"]; // prettier-ignore
 
@@ -145,6 +145,7 @@ export const methods: Record<
   "NewWorkbook.Open": (book, target) => void book.opened.push(target.detail!),
   "Worksheet.Activate": (book, { sheet }) => void (book.active = sheet),
   "Worksheet.Delete": (book, { sheet }) => void book.sheets.splice(book.sheets.indexOf(sheet), 1),
+  "Range.SetColumnProperties": (_, { sheet }, [columns]) => void (sheet.set.columns = columns),
   "Range.Merge": (_, { sheet, areas }, [across]) =>
     void (sheet.set.merged = [...((sheet.set.merged as object[]) ?? []), { ...areas[0], across }]),
   "FreezePanes.FreezeRows": (_, { sheet }, [rows]) => void (sheet.set.frozenRows = rows),

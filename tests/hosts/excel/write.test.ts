@@ -55,12 +55,17 @@ describe("writing a document into Excel", () => {
       inCellDropDown: true,
       source: "yes,no",
     });
-    expect(looks.get("3 0")).toMatchObject({ "Range.ColumnHidden": true, "Format.ColumnWidth": 66.75 });
-    expect(looks.get("3 1")).toHaveProperty(["Format.ColumnWidth"], 203.25);
+    const width = (characters: number) => ((characters * 7 + 5) * 72) / 96;
+    const column = (characters: number, hidden = false) => ({ columnHidden: hidden, format: { columnWidth: width(characters) } }); // prettier-ignore
+    expect(set.columns).toEqual([
+      column(12, true),
+      column(38),
+      ...Array.from({ length: 12 }, () => column(12)),
+    ]);
     expect(looks.get("6 3")).toHaveProperty(["Range.RowHidden"], true);
     expect(looks.get("7 3")).not.toHaveProperty(["Range.RowHidden"]);
     expect(looks.get("0 1")).toMatchObject({ "Font.Size": 16, "Format.RowHeight": 24 });
-    expect(set).toEqual({
+    expect(set).toMatchObject({
       merged: [{ top: 0, left: 1, bottom: 0, right: 6, across: true }],
       frozenRows: 2,
       printArea: "B1:H8",
