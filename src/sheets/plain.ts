@@ -11,6 +11,7 @@ import { type CellData, type WorkbookContent } from "./workbook-content";
 /** A workbook without functions of this add-in, and the cells that are fixed in it. */
 export interface PlainForm {
   content: WorkbookContent;
+  /** In the order of the workbook. */
   fixed: Located[];
 }
 
@@ -83,7 +84,8 @@ export function plainForm(content: WorkbookContent, pen: (name: string) => PenFu
     ...sheet,
     cells: sheet.cells.map((cell) => plainCell(cell, sheet.name)),
   }));
-  const fixed = upstream(asked, located, book);
+  const reached = upstream(asked, located, book);
+  const fixed = located.filter((cell) => reached.has(cell));
   return { content: { ...content, sheets: sheets.map((sheet) => markFixed(sheet, fixed)) }, fixed };
 }
 

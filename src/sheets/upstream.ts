@@ -26,8 +26,8 @@ export function readFormula(formula: string): Expression | undefined {
  * The cells without a formula from which the asked expressions can be reached, over formulas, ranges and sheets.
  * Where only a spreadsheet can tell what an expression looks at, every input and every typed number counts.
  */
-export function upstream(asked: Asked[], cells: Located[], book: CellsByPlace<Located>): Located[] {
-  const reached: Located[] = [];
+export function upstream(asked: Asked[], cells: Located[], book: CellsByPlace<Located>): Set<Located> {
+  const reached = new Set<Located>();
   const seen = new Set<Located>();
   for (const waiting = [...asked]; waiting.length;) {
     const { says, sheet } = waiting.pop()!;
@@ -40,7 +40,7 @@ export function upstream(asked: Asked[], cells: Located[], book: CellsByPlace<Lo
       if (seen.has(cell)) continue;
       seen.add(cell);
       if (cell.formula) waiting.push({ says: readFormula(cell.formula), sheet: cell.sheet });
-      else reached.push(cell);
+      else reached.add(cell);
     }
   }
   return reached;
