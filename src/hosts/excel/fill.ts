@@ -45,7 +45,7 @@ function mergeCells(sheet: Excel.Worksheet, cells: PlanCell[]): void {
 }
 
 /** A width in characters of the standard font as Excel's points: 7 dots a character and 5 of margin, 96 dots an inch. */
-export const columnPoints = (characters: number) => ((characters * 7 + 5) * 72) / 96;
+const columnPoints = (characters: number) => ((characters * 7 + 5) * 72) / 96;
 
 function setWidths(sheet: Excel.Worksheet, { columns }: SheetPlan): void {
   if (columns.length === 0) return;
