@@ -135,17 +135,16 @@ export const sheetFunctions: Record<string, Work | undefined> = {
       0,
     );
   },
-  INDEX: ([term, row, column]) => {
-    const value = term();
-    const first = toNumber(single(row()));
+  INDEX: (terms) => {
+    const value = terms[0]();
+    const [first, second = 1] = terms.slice(1).map((term) => toNumber(single(term())));
     if (isError(value)) return value;
     if (isError(first)) return first;
-    if (!Array.isArray(value)) return first === 1 ? value : { error: "#REF!" };
-    const second = column ? toNumber(single(column())) : 1;
     if (isError(second)) return second;
-    const [r, c] = (column || value.length > 1 ? [first, second] : [1, first]).map(Math.trunc);
+    const rows = Array.isArray(value) ? value : [[value]];
+    const [r, c] = (terms.length > 2 || rows.length > 1 ? [first, second] : [1, first]).map(Math.trunc);
     if (r < 1 || c < 1) return valueError;
-    return value[r - 1]?.[c - 1] ?? (r <= value.length && c <= value[0].length ? null : { error: "#REF!" });
+    return rows[r - 1]?.[c - 1] ?? (r <= rows.length && c <= rows[0].length ? null : { error: "#REF!" });
   },
   ABS: numeric(Math.abs),
   SQRT: numeric((x) => Math.sqrt(x)),
