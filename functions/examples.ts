@@ -94,6 +94,23 @@ export const guides: Record<string, Guide> = {
     ],
     source: `${closing} The area is the sum of the triangles between the pieces and the center.`,
   },
+  PANEL_MIX: {
+    examples: [
+      example("Panels of 12 and 8 ft and one 10 ft gate nearest to 72 ft", 72, column(12, 8), 10),
+      example(
+        "The cheapest from 66 to 68 ft clear, 14 of the 12 ft panels on hand",
+        66,
+        column(12, 10, 8),
+        column(10, 4),
+        1,
+        column(138, 119, 101),
+        2,
+        "at least",
+        column(14, null, null),
+      ),
+    ],
+    source: `${closing} Every mix is compared or proven worse, checked by trying all and against a general integer solver.`,
+  },
   FOOTING: {
     examples: [
       example("3 in on a 72 ft pen", 72, 3),

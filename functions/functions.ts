@@ -115,6 +115,42 @@ export function insideArea(panels_ft: any[][], counts: any[][], gates_ft?: any[]
 }
 
 /**
+ * Panels of each length that together make a round pen beside its gates: nearest to a size or, with prices, cheapest.
+ * @customfunction PANEL_MIX
+ * @helpurl https://localhost:3000/help/panel_mix.html
+ * @param {any} diameter_ft Size of the pen, ft or a text with a unit such as 60' or 18 m.
+ * @param {any[][]} panels_ft Lengths of the panels pin to pin, ft or texts with a unit. One cell or a range.
+ * @param {any[][]} [gates_ft] Gates pin to pin, ft. One cell or a range; blanks are skipped. Default none.
+ * @param {any} [pin_gap_in] What a joint adds to each panel and gate, inches, from -12 to 12. Default 0.
+ * @param {any[][]} [prices] Price of one panel of each length: as many cells as panels_ft; a blank one is not offered. Default none.
+ * @param {any} [tolerance_ft] With prices, how far off the size may be, ft. Default 1.
+ * @param {any} [fit] nearest: distance around nearest to the circle. at least: that inside clear. at most: that pin circle. Default nearest.
+ * @param {any[][]} [stock] How many there are of each length: as many cells as panels_ft; blank is no limit, none is 0. Default no limit.
+ */
+export function panelMix(
+  diameter_ft: any,
+  panels_ft: any[][],
+  gates_ft?: any[][],
+  pin_gap_in?: any,
+  prices?: any[][],
+  tolerance_ft?: any,
+  fit?: any,
+  stock?: any[][],
+): any[][] {
+  return manyResults(
+    "PANEL_MIX",
+    diameter_ft,
+    panels_ft,
+    gates_ft,
+    pin_gap_in,
+    prices,
+    tolerance_ft,
+    fit,
+    stock,
+  );
+}
+
+/**
  * Loose cubic yards to buy for the footing of a round pen.
  * @customfunction FOOTING
  * @helpurl https://localhost:3000/help/footing.html

@@ -5,9 +5,10 @@ import { DRY_SAND_TONS, tons, truckYards } from "../src/ground/weight";
 import { type Value } from "../src/units/cell";
 import { allowed } from "../src/units/range";
 import { notAllowed } from "../src/units/refusal";
-import { beside, numbers, optional, required, shaped } from "./arguments";
+import { numbers, optional, required, shaped } from "./arguments";
 import { cellsOf, guarded, inShapeOf, type Call } from "./cells";
 import { messages } from "./messages";
+import { pricesOf } from "./prices";
 import { quantities } from "./quantities";
 
 type Term = Value | undefined;
@@ -21,12 +22,6 @@ const layer = (depth: Term, overrun: Term, settle: Term) =>
   ] as const;
 
 const tonsPerYard = (term: Term) => optional(term, quantities.tonsPerYard, DRY_SAND_TONS);
-
-/** The price of each truck, none at all where every price is blank or left out. */
-function pricesOf(term: Term, sizes: readonly number[]): number[] {
-  const blank = numbers(term, quantities.prices).every((price) => price === 0);
-  return blank ? sizes.map(() => 0) : beside(sizes, quantities.trucks.name, term, quantities.prices);
-}
 
 /** Footing and hauling: volumes, depths, weights, loads. */
 export const groundCalls: Record<string, Call> = {
@@ -49,10 +44,10 @@ export const groundCalls: Record<string, Call> = {
     const need = required(yards, quantities.cubicYards);
     const sizes = numbers(trucks, quantities.trucks);
     const shortPercent = optional(short, quantities.short, 0);
-    const each = pricesOf(prices, sizes);
+    const each = pricesOf(prices, sizes, quantities.trucks.name);
     if (sizes.every((size) => size === 0))
       throw notAllowed(messages.about(quantities.trucks.name, messages.needed(allowed(quantities.trucks))));
-    const offered = sizes.map((size, k) => ({ size, price: each[k] || undefined }));
+    const offered = sizes.map((size, k) => ({ size, price: each?.[k] }));
     const counts = loads(need, offered, shortPercent);
     return inShapeOf(trucks, cellsOf(trucks).map((_, k) => (sizes[k] === 0 ? "" : counts[k]))); // prettier-ignore
   }),

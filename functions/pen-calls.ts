@@ -1,17 +1,11 @@
 import { fenceChords, fits, panelCount } from "../src/fence/panels";
 import { circumcircle, inscribedArea, insideClear, type Chord } from "../src/geometry/cyclic-polygon";
-import { type Value } from "../src/units/cell";
-import { INCHES_PER_FOOT } from "../src/units/conversion";
 import { notAllowed } from "../src/units/refusal";
-import { beside, numbers, option, optional, required, shaped } from "./arguments";
+import { beside, numbers, option, required, shaped } from "./arguments";
 import { guarded, type Call } from "./cells";
+import { gatesOf, pinGapFeet } from "./fence-terms";
 import { messages } from "./messages";
 import { quantities } from "./quantities";
-
-type Term = Value | undefined;
-
-const present = (term: Term) => numbers(term, quantities.gates).filter((length) => length > 0);
-const pinGapFeet = (term: Term) => optional(term, quantities.pinGap, 0) / INCHES_PER_FOOT;
 
 /** A question about a pen of these panels, so many of each, and gates. */
 const ofPen = (answer: (chords: Chord[]) => number): Call =>
@@ -21,7 +15,7 @@ const ofPen = (answer: (chords: Chord[]) => number): Call =>
     if (lengths.some((length, k) => length === 0 && many[k] > 0))
       throw notAllowed(messages.about(quantities.counts.name, messages.countWithoutLength));
     const chords = lengths.map((length, k) => ({ length, count: many[k] })).filter(({ count }) => count > 0);
-    return answer(fenceChords(chords, present(gates), pinGapFeet(pinGap)));
+    return answer(fenceChords(chords, gatesOf(gates), pinGapFeet(pinGap)));
   });
 
 /** Panel pens: how many panels, and what they close. */
@@ -29,7 +23,7 @@ export const penCalls: Record<string, Call> = {
   PANELS: guarded((diameter, panel, gates, pinGap, fit) => {
     const pen = {
       panel: required(panel, quantities.panel),
-      gates: present(gates),
+      gates: gatesOf(gates),
       pinGap: pinGapFeet(pinGap),
       fit: option(fit, "fit", fits),
     };

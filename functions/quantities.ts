@@ -15,6 +15,8 @@ export const quantities = {
   panels: length("panels_ft"),
   gates: length("gates_ft"),
   pinGap: { name: "pin_gap_in", unit: "in", least: -12, most: 12 },
+  tolerance: length("tolerance_ft"),
+  stock: { name: "stock", least: 0, most: 100_000, whole: true },
   counts: { name: "counts", least: 0, most: 10_000, whole: true },
   depth: { ...length("depth_in"), over: false },
   overrun: percent("overrun_pct", 200),
