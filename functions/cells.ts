@@ -83,7 +83,7 @@ function errorValue(error: unknown): CellError {
   if (error instanceof Passed) return error.cell;
   if (error instanceof Refusal)
     return { error: error.kind === "value" ? "#VALUE!" : "#N/A", message: error.message };
-  return { error: "#N/A", message: messages.noResult };
+  return { error: "#N/A", message: messages.unexpected };
 }
 
 /** An error value as the host or this add-in sends it: its code, and its message where it has one. */

@@ -172,6 +172,7 @@ export const guides: Record<string, Guide> = {
       example("Decimal feet as feet and inches", 27.479),
       example("To the nearest quarter of an inch", column(8.4, 13.99, "12.5 m"), 4),
     ],
-    source: "12 inches to the foot, rounded to the nearest part asked for; a half goes up.",
+    source:
+      "There are 12 inches to the foot; the rest is rounded to the nearest part asked for, and a half goes up.",
   },
 };

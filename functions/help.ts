@@ -1,5 +1,6 @@
 import { calls } from "./calls";
 import { guides, type Example } from "./examples";
+import { fenceCalls } from "./fence-calls";
 import { formulaText, shownResult } from "./formula-text";
 import { groundCalls } from "./ground-calls";
 import { lengthCalls } from "./length-calls";
@@ -15,7 +16,7 @@ export interface HelpPage {
 
 const groups = [
   { title: "Circles and arenas", ids: Object.keys(shapeCalls) },
-  { title: "Panel pens", ids: Object.keys(penCalls) },
+  { title: "Panel pens", ids: Object.keys({ ...penCalls, ...fenceCalls }) },
   { title: "Footing and hauling", ids: Object.keys(groundCalls) },
   { title: "Feet and inches", ids: Object.keys(lengthCalls) },
 ];

@@ -11,5 +11,6 @@ export const messages = {
     `must be ${options.map((option) => `"${option}"`).join(", ")} or blank`,
   sameCells: (other: string, cells: number) => `must have as many cells as ${other}, ${cells}`,
   countWithoutLength: "stands beside a blank panel: give its length or clear the count",
+  unexpected: "this could not be worked out: a fault of the function, not of the cells",
   noResult: "the numbers are too large or too small to work this out",
 };

@@ -19,7 +19,7 @@ const degrees = (radians: number) => (radians * 180) / Math.PI;
 
 describe("The circle through the corners of a closed polygon", () => {
   const published: [id: string, given: Chord[], radius: number, tolerance: number, source: string][] = [
-    ["G1", sides(1, 2, 3, 4), 2.0026024734496526, 1e-12, "OEIS A200728"],
+    ["G1", sides(1, 2, 3, 4), 2.002602473449653, 1e-12, "OEIS A200728"],
     ["G2", chords([1, 7]), 1.15238243548124, 1e-12, "OEIS A374957"],
     ["G5", sides(25, 39, 60, 52), 32.5, 1e-9, "classical worked example (Brahmagupta), memory"],
     ["G6", sides(13, 14, 15), 8.125, 1e-9, "classical worked example (Heron), memory"],
