@@ -1,4 +1,4 @@
-import { type Worksheet } from "exceljs";
+import { type RowModel, type Worksheet, type WorksheetModel } from "exceljs";
 import { columnNumber } from "../../sheets/address";
 import { type PrintSetUp } from "../../sheets/plan";
 import { type CellData, type Merge, type SheetData } from "../../sheets/workbook-content";
@@ -13,16 +13,19 @@ export function readSheet(sheet: Worksheet, part: SheetPart, lost: Lost): SheetD
   const cells: CellData[] = [];
   const hiddenRows: number[] = [];
   const heights: Record<number, number> = {};
-  sheet.eachRow({ includeEmpty: false }, (row, number) => {
-    if (row.hidden) hiddenRows.push(number - 1);
-    if (row.height) heights[number - 1] = row.height;
-    row.eachCell({ includeEmpty: false }, (cell) => {
-      const data = readCell(cell, part.notes.get(cell.address), lost);
+  // The model has the cells that exist; a walk over rows and columns would pass over blank ones or make the rest.
+  const model = sheet.model as WorksheetModel & { rows: RowModel[] };
+  for (const { number, hidden, height, cells: inRow } of model.rows) {
+    if (hidden) hiddenRows.push(number - 1);
+    if (height) heights[number - 1] = height;
+    for (const one of inRow) {
+      const address = String(one.address);
+      const data = readCell(sheet.getCell(address), part.notes.get(address), lost);
       if (data) cells.push(data);
-    });
-  });
+    }
+  }
   const width = Math.max(0, ...cells.map(({ column }) => column + 1));
-  const view = sheet.views[0];
+  const view = (sheet.views as typeof sheet.views | null)?.[0];
   return {
     name: part.name,
     cells,
@@ -33,7 +36,7 @@ export function readSheet(sheet: Worksheet, part: SheetPart, lost: Lost): SheetD
     hiddenRows,
     heights,
     frozenRows: view?.state === "frozen" ? (view.ySplit ?? 0) : 0,
-    merges: sheet.model.merges.map((area) => corners(String(area))!),
+    merges: model.merges.map((area) => corners(String(area))!),
     ...printSetUp(sheet, part),
     pictures: [],
   };
@@ -57,7 +60,8 @@ function printSetUp({ pageSetup, headerFooter }: Worksheet, part: SheetPart): { 
   if (!area) return {};
   const { orientation, fitToPage, fitToWidth = 1, fitToHeight = 1 } = pageSetup;
   // The left part of a footer without its codes; the page's number is written anew.
-  const [, footer = ""] = /^&L((?:&&|&[^LCR]|[^&])*)/.exec(headerFooter.oddFooter ?? "") ?? [];
+  const [, footer = ""] =
+    /^&L((?:&&|&[^LCR]|[^&])*)/.exec((headerFooter as typeof headerFooter | null)?.oddFooter ?? "") ?? [];
   return {
     print: {
       area,
