@@ -4,6 +4,9 @@ import { type PanelClass, countsOf, panelClasses, ranking } from "./mix-classes"
 import { type Given, type Mix, type Search, type Side, TooManyMixes, findMix, isBetter } from "./mix-search";
 import { type Measure, ROUND_ENOUGH, aroundYardstick, circleYardstick } from "./yardstick";
 
+/** More panels of one length than this are no fence; they would only fill the memory. */
+const MOST_PANELS = 100_000;
+
 /** A panel length of a list: pin to pin with the pin gap, over 0; how many there are; what one costs. */
 export interface Stocked {
   chord: number;
@@ -37,7 +40,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
     most: Math.min(stock, Math.floor(farthest / chord)),
   }));
   const ranks = ranking(listed);
-  if (!ranks) throw new TooManyMixes();
+  if (!ranks || listed.some(({ most }) => most > MOST_PANELS)) throw new TooManyMixes();
   const priced = panelClasses(listed, ranks);
   const unpriced = panelClasses(
     listed.map((panel) => ({ ...panel, price: 0 })),
