@@ -69,7 +69,7 @@ export function calculate(
         lookAt(cell);
       }
       opened.add(cell);
-      waiting.push(...before);
+      for (const one of before) waiting.push(one);
     }
   }
 

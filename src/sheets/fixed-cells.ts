@@ -8,7 +8,7 @@ export function markFixed(sheet: SheetData, fixed: Located[]): SheetData {
   const places = new Set(fixed.filter((cell) => cell.sheet === sheet.name).map(place));
   if (!places.size) return sheet;
   const cells = sheet.cells.map((cell) => (places.has(place(cell)) ? fixedCell(cell) : cell));
-  const row = Math.max(...cells.map((cell) => cell.row)) + 2;
+  const row = cells.reduce((last, cell) => Math.max(last, cell.row), 0) + 2;
   const line: CellData = {
     row,
     column: firstVisible(sheet),

@@ -123,8 +123,8 @@ export const sheetFunctions: Record<string, Work | undefined> = {
     return isError(value) ? value : typeof value === "string" ? 0 : Number(value);
   },
   SUM: over((found) => found.reduce((sum, x) => sum + x, 0)),
-  MAX: over((found) => (found.length ? Math.max(...found) : 0)),
-  MIN: over((found) => (found.length ? Math.min(...found) : 0)),
+  MAX: over((found) => (found.length ? found.reduce((a, b) => Math.max(a, b)) : 0)),
+  MIN: over((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),
   COUNT: (terms) => [...cells(terms)].filter(({ value }) => typeof value === "number").length,
   COUNTIF: (terms) => fulfilled(terms).filter(Boolean).length,
   COUNTIFS: (terms) => fulfilled(terms).filter(Boolean).length,

@@ -24,7 +24,7 @@ export function readSheet(sheet: Worksheet, part: SheetPart, lost: Lost): SheetD
       if (data) cells.push(data);
     }
   }
-  const width = Math.max(0, ...cells.map(({ column }) => column + 1));
+  const width = cells.reduce((most, { column }) => Math.max(most, column + 1), 0);
   const view = (sheet.views as typeof sheet.views | null)?.[0];
   return {
     name: part.name,
