@@ -17,4 +17,12 @@ export const messages = {
   nothingCloses:
     "these panels and gates close no pen around its center: it takes three or more, none too long for the rest",
   tooManyMixes: "too many mixes to try: give fewer lengths, fewer gates or a smaller pen",
+  spacingTooLong: (diameter: number) => `spacing_ft: at most the diameter, ${feetInches(diameter)}`,
+  gateTooLong: (diameter: number) =>
+    `gates_ft: a gate with its posts must be no longer than the diameter, ${feetInches(diameter)}`,
+  gatesFillCircle: (diameter: number) =>
+    `the gates are as long as the whole circle of ${feetInches(diameter)} or longer: nothing is left for the fence`,
+  moreGatesThanBays: (gates: number, bays: number) =>
+    `${gates} gates need a bay between each two, but there is room for ${bays} only: use a shorter spacing or fewer gates`,
+  tooManyStakes: (most: number) => `over ${most} stakes: check the lengths`,
 };

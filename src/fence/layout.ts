@@ -1,0 +1,85 @@
+import { noAnswer } from "../units/refusal";
+import { EPSILON } from "../units/rounding";
+import { messages } from "./messages";
+
+/** A straight piece of fence from one stake to the next clockwise: its length, ft, and the angle it takes at the center, radians. */
+export interface Piece {
+  chord: number;
+  angle: number;
+}
+
+/** A stake of a layout. Lengths in ft, bearing in degrees clockwise from north. The center is at 0, 0. */
+export interface Stake {
+  stake: number;
+  /** Whether it stands at the end of a gate. */
+  atGate: boolean;
+  /** Straight from the stake before; the first one's from the last. */
+  chord: number;
+  /** Straight from the first stake, and from the second. */
+  tie1: number;
+  tie2: number;
+  bearing: number;
+  east: number;
+  north: number;
+}
+
+/** More stakes than any fence has; a spacing of an inch would ask for as many. */
+const MOST_STAKES = 10_000;
+
+/**
+ * The stakes of a fence on a circle, clockwise. The gates keep their order, and the other pieces theirs: after gate i
+ * of k come floor(iN/k) - floor((i - 1)N/k) of N. The first gate's middle is at the bearing (degrees) and its first
+ * end is stake 1; without a gate, stake 1 itself is there. The angles make one turn. Refuses over 10 000 stakes.
+ */
+export function layOut(
+  diameter: number,
+  gates: readonly Piece[],
+  others: readonly Piece[],
+  bearing: number,
+): Stake[] {
+  if (gates.length + others.length > MOST_STAKES) throw noAnswer(messages.tooManyStakes(MOST_STAKES));
+  const round = inOrder(gates, others);
+  const first = gates.length > 0 ? -middle(gates[0]) : 0;
+  const stakes: Stake[] = [];
+  let turned = 0;
+  round.forEach(({ isGate }, i) => {
+    const before = round[(i + round.length - 1) % round.length];
+    const angle = (bearing * Math.PI) / 180 + first + turned;
+    const east = (diameter / 2) * Math.sin(angle);
+    const north = (diameter / 2) * Math.cos(angle);
+    stakes.push({
+      stake: i + 1,
+      atGate: isGate || before.isGate,
+      chord: before.chord,
+      tie1: tie(diameter, turned),
+      tie2: tie(diameter, turned - round[0].angle),
+      bearing: compass((angle * 180) / Math.PI),
+      east,
+      north,
+    });
+    turned += round[i].angle;
+  });
+  return stakes;
+}
+
+/** Where a piece's middle is seen from the center, from its first end: over half a turn, it is seen from behind. */
+const middle = ({ angle }: Piece) => (angle > Math.PI ? angle / 2 - Math.PI : angle / 2);
+
+interface PlacedPiece extends Piece {
+  isGate: boolean;
+}
+
+function inOrder(gates: readonly Piece[], others: readonly Piece[]): PlacedPiece[] {
+  const plain = others.map((piece) => ({ ...piece, isGate: false }));
+  if (gates.length === 0) return plain;
+  const upTo = (i: number) => Math.floor((i * others.length) / gates.length);
+  return gates.flatMap((gate, i) => [{ ...gate, isGate: true }, ...plain.slice(upTo(i), upTo(i + 1))]);
+}
+
+const tie = (diameter: number, angle: number) => diameter * Math.abs(Math.sin(angle / 2));
+
+/** A bearing from 0 to under 360 degrees; a noise under 360 is 0. */
+function compass(degrees: number): number {
+  const turned = ((degrees % 360) + 360) % 360;
+  return turned > 360 - EPSILON ? 0 : turned;
+}
