@@ -1,5 +1,6 @@
 import { feetInches } from "../units/feet-inches";
 import { equal } from "../units/rounding";
+import { messages } from "./messages";
 import { type PanelPen } from "./panel-pen";
 import { type Sand } from "./sand";
 
@@ -86,4 +87,10 @@ function nearness(overPercent: number | null): string {
   if (overPercent === null) return "none needed";
   const percent = trimmed(Math.abs(overPercent), 1);
   return percent === "0" ? "just what is needed" : `${percent} % ${overPercent > 0 ? "over" : "short"}`;
+}
+
+/** What to think over about the sand: too much of it, or too deep; nothing where neither is so. */
+export function sandWarning({ overPercent }: Sand, depth: number): string {
+  if ((overPercent ?? 0) > 10) return messages.tooMuchSand;
+  return depth > 6 ? messages.deepFooting : "";
 }

@@ -43,6 +43,11 @@ export const messages = {
   pricesHint:
     "These are yours: type over any of them. An example mark goes away with the first price of your own. Copy a row to add a size.",
   footer: "Page &P of &N",
+  answers: {
+    panels: (length: number) => `Panels of ${length} ft`,
+    loads: (size: number) => `Loads of the ${size} cu yd truck`,
+    tons: "Sand delivered, by weight",
+  },
   selfCheck: {
     title: "Self-check of the PEN functions",
     hint: "Every row compares a function in this workbook with the value it must give. If one says FAIL, close the workbook, open it again and look once more before you trust a figure.",

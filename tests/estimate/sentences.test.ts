@@ -5,6 +5,7 @@ import {
   penSentence,
   piecesSentence,
   sandSentence,
+  sandWarning,
 } from "../../src/estimate/sentences";
 import { type Sand } from "../../src/estimate/sand";
 import { penOf } from "../drawing/pens";
@@ -99,4 +100,10 @@ describe("sand in a builder's words", () => {
       sandSentence(sand({ counts: [0, null, null, null], trucks: [10, null, null, null], delivered: 0, overPercent: -100, depthLoose: 0, depthSettled: 0 })),
     ).toBe("No load: 0 yards, 100 % short, 0 in loose");
   }); // prettier-ignore
+
+  it("warns of more than 10 % over, else of more than 6 in, as the sheet does", () => {
+    expect(sandWarning(sand({ overPercent: 10.1 }), 8)).toBe("More than 10 % over what is needed");
+    expect(sandWarning(sand({ overPercent: 10 }), 6.5)).toBe("Loose sand over 6 in strains tendons");
+    expect(sandWarning(sand({ overPercent: null }), 6)).toBe("");
+  });
 });

@@ -1,0 +1,33 @@
+import { priceKinds, unpricedRow, type PriceKind, type PricedItem, type PriceRow } from "./prices";
+
+/** An item that a line needs and the prices do not settle: no row for it, a row without a price, or more than one price. */
+export interface MissingPrice {
+  item: PricedItem;
+  name: string;
+  why: "no row" | "no price" | "several prices";
+}
+
+const sizeUnits: Partial<Record<PriceKind, string>> = { panel: "ft", gate: "ft", haul: "cu yd" };
+
+/** What an item is called, with its size: "Panel, 12 ft". */
+export function itemName({ item, size }: PricedItem): string {
+  const kind = item as PriceKind;
+  return size === null ? priceKinds[kind].name : `${priceKinds[kind].name}, ${size} ${sizeUnits[kind] ?? ""}`;
+}
+
+/** The items that still lack a price, each once, and why. */
+export function missingPrices(missing: readonly PricedItem[], rows: readonly PriceRow[]): MissingPrice[] {
+  const once = new Map(missing.map((item) => [itemName(item), item]));
+  return [...once].map(([name, item]) => {
+    const found = rows.filter(
+      (row) => row.item === item.item && (item.size === null || row.size === item.size),
+    );
+    const priced = found.filter(({ price }) => price !== null && price >= 0);
+    const why = found.length === 0 ? "no row" : priced.length > 1 ? "several prices" : "no price";
+    return { item, name, why };
+  });
+}
+
+/** Rows to add to the prices so that every missing item has one, each without a price. */
+export const rowsToAdd = (missing: readonly MissingPrice[]): PriceRow[] =>
+  missing.filter(({ why }) => why === "no row").map(({ item }) => unpricedRow(item));

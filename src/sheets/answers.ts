@@ -1,0 +1,169 @@
+import { type Estimate } from "../estimate/estimate";
+import { slotKeys, type SlotList } from "../estimate/fields";
+import { figureField, type FigureKind } from "../estimate/figure-list";
+import { type Job } from "../estimate/job";
+import { fitOf } from "../estimate/panel-pen";
+import {
+  call,
+  expression,
+  number,
+  over,
+  pen,
+  plus,
+  range,
+  times,
+  type Expression,
+  type Term,
+} from "./expression";
+import { type EstimateSheet } from "./keyed";
+import { messages } from "./messages";
+
+/** One answer of a job, with the formula that works it out by itself in any cell. */
+export interface SheetAnswer {
+  key: string;
+  label: string;
+  unit: string;
+  kind: FigureKind;
+  value: number;
+  says: Expression;
+}
+
+/** The filled places of a list of slots: each one's key, its size, and its place among those that a formula names. */
+interface Listed {
+  key: string;
+  size: number;
+  place: number;
+}
+
+/**
+ * The answers that can stand alone in a cell, each as a formula on the job's present answers. Single sizes are plain
+ * numbers. Several are the cells of the estimate where it holds these answers, else an array constant.
+ */
+export function answersOf(job: Job, made: Estimate, written?: EstimateSheet): SheetAnswer[] {
+  const ofList = (list: SlotList) => listTerm(list, job, written);
+  const [panels, gates, trucks] = [ofList("panel"), ofList("gate"), ofList("truck")];
+  const gap = amount(job, "pin_gap");
+  const fit = fitOf[job.size_means as string];
+  const wanted = fit === "nearest" ? undefined : fit;
+  const size = job.size as number;
+  const best = panels.several
+    ? ask("PANEL_MIX", size, panels.term, gates.term, gap, undefined, undefined, wanted)
+    : ask("PANELS", size, panels.term, gates.term, gap, wanted);
+  const counts = countsTerm("panel", job, made.pen.counts, best, written);
+  const ofPen = (name: string) => ask(name, panels.term!, counts, gates.term, gap);
+  const area = ofPen("INSIDE_AREA");
+  const need = ask("FILL", area, Number(job.depth ?? 0), amount(job, "overrun"), amount(job, "settle"));
+  const loads = countsTerm(
+    "truck",
+    job,
+    made.sand.counts,
+    ask("LOADS", need, trucks.term, amount(job, "short")),
+    written,
+  );
+  const delivered = trucks.term === undefined ? need : total(trucks, loads);
+  const { pen: closed, sand } = made;
+
+  const figure = (key: string, value: number, says: Expression): SheetAnswer => {
+    const { label, unit, kind } = figureField(key);
+    return { key, label: label.en, unit, kind, value, says };
+  };
+  const each = (
+    list: Listed[],
+    several: boolean,
+    of: Expression,
+    values: (number | null)[],
+    label: (size: number) => string,
+  ) =>
+    list.map(({ key, size: length, place }): SheetAnswer => {
+      const value = values[slotPlace(key)]!;
+      const says = isOwn(job, key) ? expression(value) : several ? call("INDEX", of, place) : of;
+      return { key, label: label(length), unit: "", kind: "whole", value, says };
+    });
+  return [
+    ...each(panels.listed, panels.several, counts, closed.counts, messages.answers.panels),
+    figure("pin_circle", closed.pinCircle, ofPen("PIN_CIRCLE")),
+    figure("inside_clear", closed.insideClear, ofPen("INSIDE_CLEAR")),
+    figure("distance_around", closed.distanceAround, around(panels, counts, gates, gap)),
+    figure("area", closed.area, area),
+    figure("sand_need", sand.need, need),
+    figure("sand_delivered", sand.delivered, delivered),
+    { key: "sand_tons", label: messages.answers.tons, unit: "ton", kind: "yards", value: sand.tons, says: ask("TONS", delivered, Number(job.tons_per_cy)) },
+    figure("depth_loose", sand.depthLoose, ask("DEPTH", delivered, area)),
+    ...each(trucks.listed, trucks.several, loads, sand.counts, messages.answers.loads),
+  ]; // prettier-ignore
+}
+
+/** True where the user's own count stands in the place of the computed one. */
+const isOwn = (job: Job, key: string) => (job[`${key}_use`] ?? null) !== null;
+
+const slotPlace = (key: string) => Number(key.split("_")[1]) - 1;
+
+/** A number that a formula leaves out where it is blank or 0. */
+const amount = (job: Job, key: string) => Number(job[key] ?? 0) || undefined;
+
+/** A function of this add-in without the arguments left out at its end. */
+function ask(name: string, ...terms: (Term | undefined)[]): Expression {
+  const used = terms.map((term) => term !== undefined).lastIndexOf(true);
+  return pen(name, ...terms.slice(0, used + 1));
+}
+
+const arrayConstant = (values: readonly number[]): Term =>
+  values.length === 1 ? values[0] : { kind: "verbatim", text: `{${values.join(";")}}` };
+
+/** The cells of a list in one column of the estimate, if that is how they stand. */
+function cellsOf(list: SlotList, suffix: string, written?: EstimateSheet): Expression | undefined {
+  const cells = slotKeys(list).map((key) => written?.cells[key + suffix]);
+  const [first, last] = [cells[0], cells.at(-1)];
+  if (!first || !last || !written) return undefined;
+  const inOrder = cells.every((one, k) => one && one.column === first.column && one.row === first.row + k);
+  const place = ({ row, column }: typeof first) => ({ sheet: written.name, row, column });
+  return inOrder ? range(place(first), place(last)) : undefined;
+}
+
+interface ListTerm {
+  /** Left out where the list is empty. */
+  term?: Term;
+  several: boolean;
+  listed: Listed[];
+}
+
+function listTerm(list: SlotList, job: Job, written?: EstimateSheet): ListTerm {
+  const filled = slotKeys(list).filter((key) => job[key] !== null);
+  const several = filled.length > 1;
+  const cells = several ? cellsOf(list, "", written) : undefined;
+  const listed = filled.map((key, k) => ({
+    key,
+    size: job[key] as number,
+    place: cells ? slotPlace(key) + 1 : k + 1,
+  }));
+  if (filled.length === 0) return { several, listed };
+  return { term: cells ?? arrayConstant(listed.map(({ size }) => size)), several, listed };
+}
+
+/** The counts beside a list: the best, or the user's own where there is one among them. */
+function countsTerm(
+  list: SlotList,
+  job: Job,
+  counts: readonly (number | null)[],
+  best: Expression,
+  written?: EstimateSheet,
+): Expression {
+  const filled = slotKeys(list).filter((key) => job[key] !== null);
+  if (!filled.some((key) => isOwn(job, key))) return best;
+  const cells =
+    filled.length > 1 && cellsOf(list, "", written) ? cellsOf(list, "_count", written) : undefined;
+  return cells ?? expression(arrayConstant(filled.map((key) => counts[slotPlace(key)] ?? 0)));
+}
+
+/** Sizes times counts, added up. */
+const total = ({ term, several }: ListTerm, counts: Expression): Expression =>
+  several ? call("SUMPRODUCT", term, counts) : times(term!, counts);
+
+function around(panels: ListTerm, counts: Expression, gates: ListTerm, gap: number | undefined): Expression {
+  const fence = total(panels, counts);
+  const frames = gates.several ? call("SUM", gates.term) : gates.term;
+  const whole = frames === undefined ? fence : plus(fence, frames);
+  if (gap === undefined) return whole;
+  const joints = plus(panels.several ? call("SUM", counts) : number(counts), gates.listed.length);
+  return plus(whole, times(over(gap, 12), joints));
+}

@@ -1,0 +1,225 @@
+import { fieldOf, fields } from "../src/estimate/fields";
+import { type Job } from "../src/estimate/job";
+import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
+import { examplePrices } from "../src/estimate/prices";
+import { HostError, type WorkbookHost } from "../src/hosts/host";
+import { estimatePlan } from "../src/sheets/estimate";
+import { changedInputs, restoredKeys } from "../src/sheets/keyed";
+import { appendedRow, pricesName, pricesPlan } from "../src/sheets/prices";
+import { messages } from "./messages";
+import { freeName } from "./names";
+import { figurer, type Figured } from "./result";
+import {
+  answered,
+  looked,
+  newJobIn,
+  newState,
+  showSelected,
+  shown,
+  takenBack,
+  unwritten,
+  type PanelState,
+  type Source,
+} from "./state";
+
+/** What the last command came to, in a sentence. */
+export interface Notice {
+  kind: "done" | "refused";
+  text: string;
+}
+
+/** A command at the foot of the panel. What it says when done is shown; a HostError's message too. */
+export interface Command {
+  label: string;
+  run(): Promise<string>;
+}
+
+/** The panel's dealings with a workbook: one thing at a time, and whatever fails leaves every answer where it was. */
+export class Controller {
+  state: PanelState = newState();
+  figured: Figured;
+  notice?: Notice;
+  busy = false;
+  /** A new job was asked for while answers are not written. */
+  asking = false;
+  private readonly figurer = figurer();
+  private lookAgain = false;
+
+  constructor(
+    private readonly host: WorkbookHost,
+    private readonly changed: () => void,
+  ) {
+    this.figured = this.figurer.figured(this.state);
+  }
+
+  /** Looks at the workbook now and after every change in it. Returns how to stop. */
+  start(): () => void {
+    const stop = this.host.watch(() => void this.look());
+    void this.look();
+    return stop;
+  }
+
+  /** Takes what was typed or chosen, by field. */
+  answer(changes: Job): void {
+    this.notice = undefined;
+    this.set(answered(this.state, changes));
+  }
+
+  /** The count of a field's figure without the user's own in its place. */
+  counted = (use: string) => this.figurer.counted(this.state, use, fieldOf(use).insteadOf!);
+
+  /** Looks at the workbook; while a command runs, as soon as it is over. */
+  async look(): Promise<void> {
+    if (this.busy) this.lookAgain = true;
+    else await this.host.look().then(this.see, (error: unknown) => this.refuse(error));
+  }
+
+  /** Writes the answers as a new estimate, and with the first one the prices; nothing in the workbook is written over. */
+  write = () =>
+    this.run(async () => {
+      const view = await this.host.look();
+      const name = freeName("Estimate", view.sheetNames);
+      const prices = view.prices?.name ?? freeName(pricesName, view.sheetNames);
+      const rows = [...examplePrices, ...rowsToAdd(this.figured.result!.missing)];
+      const first = view.prices ? [] : [pricesPlan(rows, prices)];
+      await this.host.write([...first, estimatePlan(this.state.good, name, prices)]);
+      const after = await this.host.look();
+      this.set(after.active.name === name ? shown(looked(this.state, after), after.active) : looked(this.state, after));
+      return messages.written(name);
+    }); // prettier-ignore
+
+  /** Writes the answers that changed into the input cells of their estimate; nothing else on it is touched. */
+  update = () =>
+    this.run(async () => {
+      const source = await this.present();
+      const changes = unwritten(this.state);
+      const mine = Object.fromEntries(changes.map((key) => [key, this.state.good[key]]));
+      await this.host.update(source.name, changedInputs(source.sheet, { ...source.sheet.job, ...mine }));
+      const after = await this.host.look();
+      const state = looked(this.state, after);
+      const left = unwritten(state);
+      this.set(left.length === 0 && after.active.name === source.name ? shown(state, after.active) : state);
+      if (left.length > 0) throw new HostError(messages.noCellFor(labelsOf(left)));
+      return messages.updated(source.name);
+    });
+
+  /** Adds rows without a price for the items that the prices have no row for. */
+  addPriceRows = () =>
+    this.run(async () => {
+      this.see(await this.host.look());
+      const { view, prices } = this.state;
+      const rows = rowsToAdd(missingPrices(this.figured.result!.made.missing, prices));
+      if (!view!.prices || rows.length === 0) return messages.noRowsNeeded;
+      await this.host.append(view!.prices.name, rows.map(appendedRow));
+      this.see(await this.host.look());
+      return messages.rowsAdded(rows.length, view!.prices.name);
+    });
+
+  /** Puts missing keys back where their rows still stand. */
+  putBack = () =>
+    this.run(async () => {
+      const { name, sheet, content } = await this.present();
+      await this.host.update(name, restoredKeys(sheet, content.values));
+      this.see(await this.host.look());
+      return messages.putBack(name);
+    });
+
+  /** Puts a formula into the selected cell where that is empty. */
+  put = (formula: string) =>
+    this.run(async () => {
+      const { sheet, address } = await this.host.putFormula(formula);
+      this.see(await this.host.look());
+      return messages.putInto(`${sheet}!${address}`);
+    });
+
+  /** Shows the selected estimate; answers that are not written are set aside. */
+  showSelected = () => this.set(showSelected(this.state));
+
+  /** Stays with what is in the fields and no longer offers the selected estimate. */
+  keep(): void {
+    const sheet = this.state.view!.active.name;
+    this.set({ ...this.state, passed: { sheet, quiet: true } });
+  }
+
+  /** Brings the answers that were set aside back, with their estimate. */
+  takeBack = () =>
+    this.run(async () => {
+      const { source } = this.state.aside.at(-1)!;
+      let view = await this.host.look();
+      if (source !== undefined && view.active.name !== source && view.sheetNames.includes(source)) {
+        await this.host.show(source);
+        view = await this.host.look();
+      }
+      this.set(takenBack({ ...this.state, view }));
+      return "";
+    });
+
+  /** Forgets the answers that were set aside last, on the user's word. */
+  dropAside = () => this.set({ ...this.state, aside: this.state.aside.slice(0, -1) });
+
+  /** Starts a new job; where answers are not written, asks first. */
+  newJob(confirmed = false): void {
+    this.asking = !confirmed && unwritten(this.state).length > 0;
+    if (this.asking) this.changed();
+    else this.set(newJobIn(this.state));
+  }
+
+  /** Leaves the fields as they are after a new job was asked for. */
+  stay(): void {
+    this.asking = false;
+    this.changed();
+  }
+
+  /** Runs one command and says what it came to. A refusal leaves every answer in place. */
+  async run(work: () => Promise<string>): Promise<void> {
+    if (this.busy) return;
+    this.busy = true;
+    this.notice = undefined;
+    this.changed();
+    try {
+      const text = await work();
+      this.notice = text ? { kind: "done", text } : undefined;
+    } catch (error) {
+      this.refuse(error);
+    }
+    this.busy = false;
+    this.changed();
+    if (this.lookAgain) {
+      this.lookAgain = false;
+      await this.look();
+    }
+  }
+
+  private readonly see = (view: PanelState["view"] & object) => this.set(looked(this.state, view));
+
+  private refuse(error: unknown): void {
+    const why = error instanceof Error ? error.message : String(error);
+    this.notice = { kind: "refused", text: error instanceof HostError ? why : messages.failed(why) };
+    this.changed();
+  }
+
+  /** The estimate of the fields as its sheet stands now, shown in the workbook. */
+  private async present(): Promise<Source> {
+    const { name } = this.state.source!;
+    let view = await this.host.look();
+    if (view.active.name !== name && view.sheetNames.includes(name)) {
+      await this.host.show(name);
+      view = await this.host.look();
+    }
+    this.see(view);
+    const { source } = this.state;
+    if (!source || source.name !== view.active.name) throw new HostError(messages.gone(name));
+    return source;
+  }
+
+  private set(state: PanelState): void {
+    const sameSource = state.source?.name === this.state.source?.name;
+    this.state = state;
+    this.figured = this.figurer.figured(state, sameSource ? this.figured.result : undefined);
+    if (unwritten(state).length === 0) this.asking = false;
+    this.changed();
+  }
+}
+
+const labelsOf = (keys: string[]) =>
+  fields.filter(({ key }) => keys.includes(key)).map(({ label }) => label.en).join(", "); // prettier-ignore

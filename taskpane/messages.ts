@@ -1,0 +1,25 @@
+/** What the panel can say beside its views: states, refusals, and what was done. */
+export const messages = {
+  newJob: "New job, not written",
+  notWritten: (sheet: string) => `${sheet}, changes not written`,
+  write: "Write estimate",
+  update: "Update estimate",
+  nothingToWrite: "Nothing has changed since it was written.",
+  working: "Working in the workbook.",
+  problem: (label: string, why: string) => `${label}: ${why}`,
+  written: (sheet: string) => `Written on the new sheet "${sheet}".`,
+  updated: (sheet: string) => `"${sheet}" holds your answers now.`,
+  rowsAdded: (count: number, sheet: string) =>
+    `${count === 1 ? "One row was" : `${count} rows were`} added at the foot of "${sheet}": type the prices there.`,
+  noRowsNeeded: "Every item has a row in the prices already: type the missing prices there.",
+  putBack: (sheet: string) => `The keys are back on "${sheet}".`,
+  putInto: (where: string) => `Put into ${where} as a live formula.`,
+  gone: (sheet: string) =>
+    `"${sheet}" is no longer in the workbook, or is no estimate any more. Your answers are kept here: write them as a new estimate.`,
+  noCellFor: (labels: string) =>
+    `The sheet has no cell for: ${labels}. Put it back, or write a new estimate; the rest was written.`,
+  selfCheck: "Check the functions",
+  selfCheckSheet: "Self-check",
+  selfChecked: (sheet: string) => `The sheet "${sheet}" compares every function here with what it must give.`,
+  failed: (why: string) => `This did not work: ${why}. Your answers are kept here. Try again.`,
+};

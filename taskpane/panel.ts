@@ -1,0 +1,39 @@
+import { html, render } from "lit/html.js";
+import { type WorkbookHost } from "../src/hosts/host";
+import { commandsOf } from "./commands";
+import { Controller, type Command } from "./controller";
+import "./taskpane.css";
+import { headView } from "./views/bars";
+import { commandsView } from "./views/commands";
+import { type Context, type PageState } from "./views/context";
+import { moreView } from "./views/more";
+import { questionsView } from "./views/questions";
+import { totalsView } from "./views/totals";
+
+/** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */
+export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly Command[] = []): void {
+  const commands = [...commandsOf(host), ...more];
+  const page: PageState = { opened: { panel: 1, gate: 0, truck: 1 } };
+  const panel = new Controller(host, () => show());
+  const context: Context = {
+    panel,
+    page,
+    commands,
+    changed(focus) {
+      show();
+      if (focus) root.querySelector<HTMLElement>(`[id="${focus}"]`)?.focus();
+    },
+  };
+  function show(): void {
+    render(
+      html`<div class="penstake-panel">
+        ${headView(context)}
+        <div class="body">${questionsView(context)} ${moreView(context)} ${commandsView(context)}</div>
+        ${totalsView(context)}
+      </div>`,
+      root,
+    );
+  }
+  show();
+  panel.start();
+}

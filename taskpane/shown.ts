@@ -1,0 +1,69 @@
+import { fields, slotKeys, slots, type Field, type FieldValue, type SlotList } from "../src/estimate/fields";
+import { figureFields } from "../src/estimate/figure-list";
+import { type Figure } from "../src/estimate/figures";
+import { type Job } from "../src/estimate/job";
+import { type Cell, isError } from "../src/units/cell";
+import { feetInches } from "../src/units/feet-inches";
+
+const dollars = new Intl.NumberFormat("en-US", { style: "currency", currency: "USD" });
+
+/** Money as the panel shows it. */
+export const money = (value: number) => dollars.format(value);
+
+/** A number as the panel shows it: up to so many decimals, none that are 0. */
+export const number = (value: number, places = 2) =>
+  value.toLocaleString("en-US", { maximumFractionDigits: places });
+
+/** What a field's input holds: a text as typed, or a number to 1/10 000 of its unit. */
+export const inField = (value: FieldValue | undefined) =>
+  typeof value === "number" ? String(Math.round(value * 10_000) / 10_000) : (value ?? "");
+
+/** A length read back in feet and inches; nothing for other fields and blanks. */
+export function readBack({ kind, unit }: Field, value: FieldValue | undefined): string {
+  if (kind !== "length" || typeof value !== "number") return "";
+  return feetInches(unit === "in" ? value / 12 : value);
+}
+
+/** What a cell shows, to the cent where it is a number. */
+export function cellText(value: Cell | Figure): string {
+  if (isError(value)) return value.error;
+  return typeof value === "number" ? number(value) : String(value ?? "") || "nothing";
+}
+
+/** A sentence whose sizes stay in one piece where a line breaks. */
+export const unbroken = (sentence: string) => sentence.replace(/(\d) (?=\d+\/\d|ft\b|in\b|%)/g, "$1\u00a0");
+
+const partNames: Record<string, string> = {
+  count: "counted",
+  quantity: "quantity",
+  price: "unit price",
+  amount: "amount",
+  taxed: "tax",
+};
+
+/** What a keyed cell of an estimate is called. */
+export function keyLabel(key: string): string {
+  const figure = figureFields.find((one) => one.key === key);
+  if (figure) return figure.label.en;
+  const [, line, part] = /^(.*)_([a-z]+)$/.exec(key) ?? [];
+  const field = fields.find((one) => one.key === line || one.insteadOf === key);
+  const name = field?.label.en.replace(/: use instead$/, "") ?? line.replaceAll("_", " ");
+  return part in partNames ? `${name}, ${partNames[part]}` : key.replaceAll("_", " ");
+}
+
+/** How many places of a list are in use: up to the last one filled; of panels and trucks at least one. */
+export function placesInUse(answers: Job, list: SlotList): number {
+  const filled = slotKeys(list).map((key) => (answers[key] ?? "") !== "");
+  return Math.max(filled.lastIndexOf(true) + 1, list === "gate" ? 0 : 1);
+}
+
+/** The answers that take a place out of a list: those behind it move up, with the counts set in their place. */
+export function without(answers: Job, list: SlotList, place: number): Job {
+  const changes: Job = {};
+  for (let to = place; to <= slots[list]; to++)
+    for (const suffix of ["", "_use"]) {
+      if (!(`${list}_${to}${suffix}` in answers)) continue;
+      changes[`${list}_${to}${suffix}`] = answers[`${list}_${to + 1}${suffix}`] ?? null;
+    }
+  return changes;
+}

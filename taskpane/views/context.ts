@@ -1,0 +1,17 @@
+import { type SlotList } from "../../src/estimate/fields";
+import { type Command, type Controller } from "../controller";
+
+/** What the page itself remembers: places opened but still blank, and the piece of the plan that is named. */
+export interface PageState {
+  opened: Record<SlotList, number>;
+  piece?: number;
+}
+
+/** What every view is given. */
+export interface Context {
+  panel: Controller;
+  page: PageState;
+  commands: readonly Command[];
+  /** Renders again after a change of `page`; then moves the focus to the element of that id. */
+  changed(focus?: string): void;
+}

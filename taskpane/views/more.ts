@@ -1,0 +1,44 @@
+import { html, type TemplateResult } from "lit/html.js";
+import { fields, type Field, type Section } from "../../src/estimate/fields";
+import { type Job } from "../../src/estimate/job";
+import { type Context } from "./context";
+import { questionView } from "./questions";
+
+const say = {
+  more: "More",
+  hint: "Everything else, each with what is taken unless you change it",
+  sections: {
+    job: "Job",
+    pen: "Pen",
+    fence: "Fence",
+    gates: "Gates",
+    footing: "Footing",
+    hauling: "Hauling",
+    supplies: "Layout supplies",
+    charges: "On top of the lines",
+  } as Record<Section, string>,
+};
+
+/** Every field that the questions do not ask, by section. */
+export function moreView(context: Context): TemplateResult {
+  const { answers } = context.panel.state;
+  const others = fields.filter((field) => !field.quick && !field.slot && applies(field, answers));
+  const sections = [...new Set(others.map(({ section }) => section))];
+  return html`<details class="more">
+    <summary>${say.more} <span class="beside">${say.hint}</span></summary>
+    ${sections.map(
+      (section) =>
+        html`<fieldset>
+          <legend>${say.sections[section]}</legend>
+          ${others.filter((field) => field.section === section).map((field) => questionView(context, field))}
+        </fieldset>`,
+    )}
+  </details>`;
+}
+
+/** The count of a place in a list is asked for when the place is in use, or a count was set for it. */
+function applies({ key, insteadOf }: Field, answers: Job): boolean {
+  const place = key.replace(/_use$/, "");
+  const isPlace = insteadOf !== undefined && place in answers && /_\d$/.test(place);
+  return !isPlace || (answers[place] ?? "") !== "" || (answers[key] ?? "") !== "";
+}

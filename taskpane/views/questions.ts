@@ -1,0 +1,129 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { fieldOf, fields, slots, type Field, type SlotList } from "../../src/estimate/fields";
+import { suggestions } from "../../src/estimate/purposes";
+import { otherSizesSentence, penSentence, sandSentence, sandWarning } from "../../src/estimate/sentences";
+import { placesInUse, unbroken, without } from "../shown";
+import { type Context } from "./context";
+import { fieldId, fieldView, sentence } from "./field";
+import { planView } from "./plan";
+
+const say = {
+  pen: "The pen",
+  fence: "Panels and gates",
+  footing: "Footing and trucks",
+  money: "Money",
+  add: { panel: "Add another length", gate: "Add a gate", truck: "Add a truck" } as Record<SlotList, string>,
+  use: (size: number) => `Use ${size} ft`,
+  suggested: (size: number, why: string) => `${size} ft: ${why}`,
+  meaning: {
+    "pin circle": "Through the pins: the circle you paint.",
+    "inside clear": "What the horse has, at the very least.",
+    outside: "The pins stay inside this size.",
+  } as Record<string, string>,
+  old: "This is the last size that worked.",
+  none: "No answer yet.",
+};
+
+/** The questions of a quick estimate in the trade's order, each with what it leads to. */
+export function questionsView(context: Context): TemplateResult {
+  const { panel } = context;
+  const { result, old, refusal } = panel.figured;
+  const quick = fields.filter((field) => field.quick && !field.slot);
+  const of = (...sections: string[]) => quick.filter(({ section }) => sections.includes(section));
+  const isMoney = ({ kind }: Field) => kind === "money";
+  const one = (field: Field) => questionView(context, field);
+  return html`
+    <section>
+      <h2>${say.pen}</h2>
+      ${of("pen").filter((field) => !isMoney(field)).map((field) =>
+        field.key === "purpose" ? html`${one(field)}${suggestionView(context)}` : one(field),
+      )}
+    </section>
+    <section>
+      <h2>${say.fence}</h2>
+      ${slotsView(context, "panel")}${slotsView(context, "gate")}
+      <div class="answer ${old ? "old" : ""}" role="status">
+        <p class="said">${result ? unbroken(penSentence(result.made.pen)) : say.none}</p>
+        <p class="beside">${result ? unbroken(otherSizesSentence(result.made.pen)) : nothing}</p>
+        <p class="refusal">${refusal ? sentence(refusal) : old && result ? say.old : nothing}</p>
+      </div>
+      ${planView(context)}
+    </section>
+    <section>
+      <h2>${say.footing}</h2>
+      ${of("footing").map(one)}${slotsView(context, "truck")}
+      <div class="answer ${old ? "old" : ""}" role="status">
+        <p class="said">${result ? unbroken(sandSentence(result.made.sand)) : say.none}</p>
+        <p class="refusal">${result ? sandWarning(result.made.sand, Number(panel.state.good.depth)) : nothing}</p>
+      </div>
+    </section>
+    <section>
+      <h2>${say.money}</h2>
+      ${quick.filter(isMoney).map(one)}
+    </section>
+  `;
+} // prettier-ignore
+
+/** One field of the list with its answer. */
+export function questionView(context: Context, field: Field, more: { remove?(): void } = {}): TemplateResult {
+  const { panel } = context;
+  const { answers, good, problems, source } = panel.state;
+  const counted = field.insteadOf ? panel.counted(field.key) : "";
+  return fieldView({
+    field,
+    answer: answers[field.key] ?? null,
+    good: good[field.key],
+    problem: problems[field.key],
+    hint: field.insteadOf && counted !== "" ? `counted: ${counted}` : say.meaning[String(answers[field.key])],
+    placeholder: String(counted),
+    missing: source?.sheet.missing.includes(field.key) ?? false,
+    answered: (value) => panel.answer({ [field.key]: value }),
+    ...more,
+  });
+}
+
+function suggestionView({ panel }: Context): TemplateResult {
+  const { good } = panel.state;
+  const suggestion = suggestions[String(good.purpose)];
+  const taken = suggestion && good.size === suggestion.size;
+  return html`<div class="suggestion">
+    <p>${suggestion ? say.suggested(suggestion.size, suggestion.why) : nothing}</p>
+    <button
+      type="button"
+      ?disabled=${!suggestion || taken}
+      @click=${() => suggestion && panel.answer({ size: suggestion.size })}
+    >
+      ${suggestion ? say.use(suggestion.size) : nothing}
+    </button>
+  </div>`;
+}
+
+function slotsView(context: Context, list: SlotList): TemplateResult {
+  const { panel, page, changed } = context;
+  const { answers } = panel.state;
+  const used = Math.max(placesInUse(answers, list), page.opened[list]);
+  const remove = (place: number) => () => {
+    page.opened[list] = used - 1;
+    panel.answer(without(panel.state.answers, list, place));
+    changed(fieldId(`${list}-add`));
+  };
+  const add = () => {
+    page.opened[list] = used + 1;
+    changed(fieldId(`${list}_${used + 1}`));
+  };
+  const places = Array.from({ length: used }, (_, k) => k + 1);
+  return html`${places.map((place) =>
+      questionView(context, fieldOf(`${list}_${place}`), {
+        remove: used > 1 || list === "gate" ? remove(place) : undefined,
+      }),
+    )}
+    <button
+      type="button"
+      class="add"
+      id=${fieldId(`${list}-add`)}
+      ?disabled=${used >= slots[list]}
+      @click=${add}
+    >
+      ${say.add[list]}
+    </button>`;
+}
