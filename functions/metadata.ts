@@ -15,11 +15,12 @@ export interface FunctionMetadata {
   helpUrl: string;
   parameters: ParameterMetadata[];
   result: { dimensionality?: string };
-  allowErrorForDataTypeAny?: boolean;
 }
 
 /** The content of functions.json. */
 export interface Metadata {
+  /** True lets an error in a cell reach arguments of type any. It stands beside the functions, for all of them. */
+  allowErrorForDataTypeAny?: boolean;
   functions: FunctionMetadata[];
 }
 
@@ -34,7 +35,6 @@ export function finishMetadata(generated: Metadata, host: string): Metadata {
   const functions = generated.functions.map((one) => ({
     ...one,
     helpUrl: one.helpUrl.replace(DEVELOPMENT_HOST, host),
-    allowErrorForDataTypeAny: true,
   }));
-  return { ...generated, functions };
+  return { ...generated, allowErrorForDataTypeAny: true, functions };
 }
