@@ -146,9 +146,18 @@ function wholeSheet({ cells }: SheetData): PrintSetUp {
   };
 }
 
-/** The footer and the page's number as a margin box; every sign but letters, digits and blanks goes in by its code. */
+/**
+ * The footer as margin boxes: &P stands for the page's number and &N for how many there are, as in a spreadsheet. A
+ * footer without them gets the number at the right.
+ */
 function footer(text: string): string {
-  const safe = text.replace(/[^A-Za-z0-9 ]/gu, (sign) => `\\${sign.codePointAt(0)!.toString(16)} `);
+  const codes: Record<string, string> = { "&P": "counter(page)", "&N": "counter(pages)", "&&": quoted("&") };
+  const parts = text.split(/(&[PN&])/).map((part) => codes[part] ?? quoted(part));
   const small = "font: 8pt Arial, Helvetica, sans-serif; color: #555;";
-  return `@bottom-left { content: "${safe}"; ${small} } @bottom-right { content: counter(page) " / " counter(pages); ${small} }`;
+  const number = /&[PN]/.test(text) ? "none" : 'counter(page) " / " counter(pages)';
+  return `@bottom-left { content: ${parts.join(" ")}; ${small} } @bottom-right { content: ${number}; ${small} }`;
 }
+
+/** A text for a style sheet: every sign but letters, digits and blanks goes in by its code. */
+const quoted = (text: string) =>
+  `"${text.replace(/[^A-Za-z0-9 ]/gu, (sign) => `\\${sign.codePointAt(0)!.toString(16)} `)}"`;

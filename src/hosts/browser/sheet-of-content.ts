@@ -104,10 +104,13 @@ async function addPicture(worksheet: FWorksheet, picture: PlanPicture): Promise<
   worksheet.insertImages([Object.assign(image, { description: picture.description })]);
 }
 
-/** Selects the first cell of a sheet that is not hidden, so that no key in a hidden column meets the eye. */
+/** Selects the first cell of a sheet in view, so that no key of a hidden row or column meets the eye. */
 export function selectFirst(worksheet: FWorksheet): void {
-  const columns = worksheet.getSheet().getConfig().columnData;
-  let column = 0;
-  while (columns[column]?.hd === BooleanNumber.TRUE) column++;
-  worksheet.getRange(0, column).activate();
+  const { rowData, columnData } = worksheet.getSheet().getConfig();
+  const firstShown = (lines: typeof rowData | typeof columnData) => {
+    let line = 0;
+    while (lines[line]?.hd === BooleanNumber.TRUE) line++;
+    return line;
+  };
+  worksheet.getRange(firstShown(rowData), firstShown(columnData)).activate();
 }
