@@ -23,8 +23,11 @@ export interface Charges {
 /** Money to the cent, half up. */
 export const cents = (money: Decimal) => money.toDecimalPlaces(2, Decimal.ROUND_HALF_UP);
 
-/** The amount of one line: quantity times unit price, to the cent, half up. */
-export const lineAmount = (quantity: number, price: Decimal) => cents(price.times(quantity));
+/**
+ * The amount of one line: quantity times unit price, to the cent, half up. The quantity counts with the 15 digits
+ * that a sheet shows, so that 349.9125 with the noise of its arithmetic under it does not lose a cent.
+ */
+export const lineAmount = (quantity: number, price: Decimal) => cents(price.times(quantity.toPrecision(15)));
 
 /**
  * What comes on top of the lines. The tax is of the taxed lines, the contingency of lines and tax, the overhead of

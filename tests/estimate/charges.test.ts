@@ -39,6 +39,11 @@ describe("what comes on top of the lines", () => {
     expect(lineAmount(amount, money(1)).toFixed(2)).toBe(shown);
   });
 
+  it("loses no cent to the noise in a quantity: 325.5 cu yd and 7.5 % waste at 222.80 are 77,960.505", () => {
+    expect(325.5 * (1 + 7.5 / 100)).toBeLessThan(349.9125);
+    expect(lineAmount(325.5 * (1 + 7.5 / 100), money(222.8)).toFixed(2)).toBe("77960.51");
+  });
+
   it("lays each percentage on the base that its label names", () => {
     const made = charge(money(1000), money(400), {
       tax: 5,
