@@ -17,7 +17,8 @@ const { panels: panelsFt } = quantities;
 /** How many there are of each panel: blank is no limit, and so is a 0, which hosts send for a blank; "none" is 0. */
 function stockOf(term: Term, lengths: readonly number[]): number[] {
   const cells = cellsOf(term);
-  if (cells.every((cell) => cell === undefined)) return lengths.map(() => Infinity);
+  // A host sends null, a blank or 0 for what is left out.
+  if (cells.every((cell) => !cell)) return lengths.map(() => Infinity);
   const none = cells.map((cell) => typeof cell === "string" && cell.trim().toLowerCase() === "none");
   const numbersOnly = cells.map((cell, k) => (none[k] ? null : cell)) as Value;
   const counts = beside(lengths, panelsFt.name, numbersOnly, quantities.stock);

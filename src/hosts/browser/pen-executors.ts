@@ -83,8 +83,9 @@ function executor(work: PenFunction, messages: CellMessages) {
   };
 }
 
-function received(term: BaseValueObject): Value {
-  if (!term.isArray()) return cellOf(term);
+/** A cell arrives as a rectangle, even a blank one: nothing at all stands for an argument that is left out. */
+function received(term: BaseValueObject): Value | undefined {
+  if (!term.isArray()) return cellOf(term) ?? undefined;
   return (term as ArrayValueObject).getArrayValue().map((row) => row.map(cellOf));
 }
 

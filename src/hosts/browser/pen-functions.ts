@@ -36,8 +36,10 @@ function guarded({ id, parameters }: FunctionMetadata, work: BundledFunction): P
   };
 }
 
+/** An argument that is left out reaches a function as null, whatever its shape. */
 function argument(value: Value | undefined, dimensionality: string | undefined, name: string): unknown {
-  const rows = Array.isArray(value) ? value : [[value ?? null]];
+  if (value === undefined) return null;
+  const rows = Array.isArray(value) ? value : [[value]];
   if (dimensionality === "matrix") return rows.map((row) => row.map(received));
   if (rows.length > 1 || rows[0].length > 1) throw new FunctionError("#VALUE!", oneCell(name));
   return received(rows[0][0]);
