@@ -1,5 +1,5 @@
 import { type WorkbookHost } from "../src/hosts/host";
-import { type Command } from "./controller";
+import { type Command } from "./command";
 import { messages } from "./messages";
 import { freeName } from "./names";
 

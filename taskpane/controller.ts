@@ -2,10 +2,11 @@ import { fieldOf, fields } from "../src/estimate/fields";
 import { type Job } from "../src/estimate/job";
 import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { examplePrices } from "../src/estimate/prices";
-import { HostError, type WorkbookHost } from "../src/hosts/host";
+import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
 import { estimatePlan } from "../src/sheets/estimate";
 import { changedInputs, restoredKeys } from "../src/sheets/keyed";
 import { appendedRow, pricesName, pricesPlan } from "../src/sheets/prices";
+import { type Notice } from "./command";
 import { messages } from "./messages";
 import { freeName } from "./names";
 import { figurer, type Figured } from "./result";
@@ -21,18 +22,6 @@ import {
   type PanelState,
   type Source,
 } from "./state";
-
-/** What the last command came to, in a sentence. */
-export interface Notice {
-  kind: "done" | "refused";
-  text: string;
-}
-
-/** A command at the foot of the panel. What it says when done is shown; a HostError's message too. */
-export interface Command {
-  label: string;
-  run(): Promise<string>;
-}
 
 /** The panel's dealings with a workbook: one thing at a time, and whatever fails leaves every answer where it was. */
 export class Controller {
@@ -190,7 +179,7 @@ export class Controller {
     }
   }
 
-  private readonly see = (view: PanelState["view"] & object) => this.set(looked(this.state, view));
+  private readonly see = (view: WorkbookView) => this.set(looked(this.state, view));
 
   private refuse(error: unknown): void {
     const why = error instanceof Error ? error.message : String(error);

@@ -1,7 +1,8 @@
 import { html, render } from "lit/html.js";
 import { type WorkbookHost } from "../src/hosts/host";
 import { commandsOf } from "./commands";
-import { Controller, type Command } from "./controller";
+import { type Command } from "./command";
+import { Controller } from "./controller";
 import "./taskpane.css";
 import { headView } from "./views/bars";
 import { commandsView } from "./views/commands";

@@ -3,7 +3,8 @@ import { fieldOf } from "../../src/estimate/fields";
 import { listed } from "../../src/estimate/sentences";
 import { restoredKeys } from "../../src/sheets/keyed";
 import { messages } from "../messages";
-import { offered, unwritten, type PanelState, type Source } from "../state";
+import { offered, type Source } from "../state";
+import { stateLine } from "../state-line";
 import { type Context } from "./context";
 
 const say = {
@@ -23,13 +24,6 @@ const say = {
   rowGone: (labels: string) => `The row is gone from the sheet for: ${labels}. Write a new estimate to have it again.`,
   writeNew: "Write a new estimate",
 }; // prettier-ignore
-
-/** The one line that says which estimate is in the fields, and whether the sheet holds them. */
-export function stateLine(state: PanelState): string {
-  const { source } = state;
-  if (!source) return messages.newJob;
-  return unwritten(state).length > 0 ? messages.notWritten(source.name) : source.name;
-}
 
 /** The head of the panel: state line, and what the user has to decide on. */
 export function headView(context: Context): TemplateResult {

@@ -1,5 +1,6 @@
 import { type SlotList } from "../../src/estimate/fields";
-import { type Command, type Controller } from "../controller";
+import { type Command } from "../command";
+import { type Controller } from "../controller";
 
 /** What the page itself remembers: places opened but still blank, and the piece of the plan that is named. */
 export interface PageState {

@@ -7,6 +7,7 @@ import { type OwnChange } from "../../src/sheets/keyed";
 import { messages } from "../messages";
 import { cellText, keyLabel, money } from "../shown";
 import { unwritten, type Source } from "../state";
+import { type Controller } from "../controller";
 import { type Context } from "./context";
 import { sentence } from "./field";
 
@@ -31,7 +32,7 @@ const say = {
   several: "more than one price",
   add: (sheet: string) => `Add rows for them to ${sheet}`,
   withFirst: "Rows for them are added when the estimate is written.",
-  examples: (lines: number) => `${lines} ${lines === 1 ? "line stands" : "lines stand"} on example prices`,
+  examples: (lines: number) => `${lines} on example prices`,
   ownPrices: "Type your own on the prices sheet; the example mark then goes.",
   allPriced: "On your own prices",
 };
@@ -54,6 +55,7 @@ export function totalsView(context: Context): TemplateResult {
     return typeof value === "number" ? [words(money(value))] : [];
   };
   const total = figure("total");
+  const hindrance = hindranceTo(panel);
   const budget = figure("budget_left");
   const parts = [
     ...amount("per_foot", say.perFoot),
@@ -64,36 +66,36 @@ export function totalsView(context: Context): TemplateResult {
     ${notice ? html`<p class="notice ${notice.kind}" role="status">${notice.text}</p>` : nothing}
     <div class="total" role="status">
       <span>${say.total}</span>
-      <strong>${typeof total === "number" ? money(total) : cellText(total || say.notYet)}</strong>
+      <strong class=${typeof total === "number" ? "" : "words"}
+        >${typeof total === "number" ? money(total) : cellText(total || say.notYet)}</strong
+      >
     </div>
     ${mainButton(context)}
-    <p class="rates">${parts.join(" · ")}</p>
+    <p class="rates ${hindrance ? "why" : ""}">${hindrance || parts.join(" · ")}</p>
     ${notesView(context, written)}
   </footer>`;
 }
 
-function mainButton({ panel }: Context) {
-  const { state, figured, busy } = panel;
+/** Why the answers cannot be written, where that is for the user to mend; else nothing. */
+function hindranceTo({ state, figured }: Controller): string {
   const [key] = Object.keys(state.problems);
-  const why = busy
-    ? messages.working
-    : key
-      ? messages.problem(fieldOf(key).label.en, sentence(state.problems[key]))
-      : figured.refusal
-        ? sentence(figured.refusal)
-        : state.source && unwritten(state).length === 0
-          ? messages.nothingToWrite
-          : "";
-  const run = state.source ? panel.update : panel.write;
+  if (key) return messages.problem(fieldOf(key).label.en, sentence(state.problems[key]));
+  return figured.refusal ? sentence(figured.refusal) : "";
+}
+
+function mainButton({ panel }: Context) {
+  const { source } = panel.state;
+  const idle = source !== undefined && unwritten(panel.state).length === 0;
+  const why = panel.busy ? messages.working : hindranceTo(panel) || (idle ? messages.nothingToWrite : "");
   return html`<button
       type="button"
       class="main"
       ?disabled=${why !== ""}
       aria-describedby="penstake-why"
       title=${why}
-      @click=${() => void run()}
+      @click=${() => void (source ? panel.update() : panel.write())}
     >
-      ${state.source ? messages.update : messages.write}
+      ${source ? messages.update : messages.write}
     </button>
     <span id="penstake-why" hidden>${why}</span>`;
 }
