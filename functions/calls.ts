@@ -1,6 +1,7 @@
 import { type Call } from "./cells";
 import { fenceCalls } from "./fence-calls";
 import { groundCalls } from "./ground-calls";
+import { layoutCalls } from "./layout-calls";
 import { lengthCalls } from "./length-calls";
 import { penCalls } from "./pen-calls";
 import { shapeCalls } from "./shape-calls";
@@ -13,6 +14,7 @@ export const calls: Record<string, Call> = {
   ...shapeCalls,
   ...penCalls,
   ...fenceCalls,
+  ...layoutCalls,
   ...groundCalls,
   ...lengthCalls,
 };

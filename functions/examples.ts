@@ -1,25 +1,9 @@
-import { type Value } from "../src/units/cell";
-
-/** A use of a function: what it answers, and its arguments as the calls take them. The sizes are invented. */
-export interface Example {
-  asks: string;
-  terms: (Value | undefined)[];
-}
-
-/** What the help of a function shows beside its metadata: two examples, and where its rule comes from. */
-export interface Guide {
-  examples: [Example, Example];
-  source: string;
-}
-
-const column = (...cells: (number | string | null)[]): Value => cells.map((cell) => [cell]);
-const example = (asks: string, ...terms: (Value | undefined)[]): Example => ({ asks, terms });
+import { fenceGuides } from "./fence-examples";
+import { column, example, type Guide } from "./guide";
 
 const circle = "Plane geometry: with d the diameter, a circle is pi d around and holds pi d²/4.";
 const corners =
   "Plane geometry: a quarter circle of radius r in each corner takes (4 - pi) r² from the area and (8 - 2 pi) r from the distance around.";
-const closing =
-  "Plane geometry: on the circle through the pins, a straight piece of length a takes the central angle 2 asin(a/d), and all of them together make one turn. The diameter d that does so is found to the last digit.";
 const volume =
   "Volume is area times depth, 27 cubic feet to the cubic yard (NIST Handbook 44, Appendix C). What settles is bought on top: placed volume over (1 - settle), times (1 + overrun).";
 const sand =
@@ -59,57 +43,13 @@ export const guides: Record<string, Guide> = {
     examples: [example("To square 190 by 90 ft", 190, 90), example("To square 55 by 25 m", "55 m", "25 m")],
     source: "The theorem of Pythagoras: the square of the diagonal is the sum of the squares of the sides.",
   },
-  PANELS: {
+  OUT_OF_SQUARE: {
     examples: [
-      example("12 ft panels and one 10 ft gate near 72 ft", 72, 12, 10),
-      example(
-        "At least 66 ft clear with two gates, joints of 1 1/2 in",
-        66,
-        12,
-        column(10, 4),
-        1.5,
-        "at least",
-      ),
+      example("190 by 90 ft with diagonals of 210 ft 4 in and 210 ft 1 in", 190, 90, "210' 4\"", "210' 1\""),
+      example("60 by 20 m with unequal diagonals", "60 m", "20 m", "63.21 m", "63.28 m"),
     ],
-    source: `${closing} The count is the whole number that the chosen fit asks for.`,
-  },
-  PIN_CIRCLE: {
-    examples: [
-      example("18 panels of 12 ft and one 10 ft gate", 12, 18, 10),
-      example("Panels of 12 and 10 ft mixed, joints of 1 in", column(12, 10), column(14, 3), 10, 1),
-    ],
-    source: closing,
-  },
-  INSIDE_CLEAR: {
-    examples: [
-      example("18 panels of 12 ft and one 10 ft gate", 12, 18, 10),
-      example("Panels of 12 and 10 ft mixed, two gates", column(12, 10), column(14, 3), column(10, 6)),
-    ],
-    source: `${closing} The longest piece comes nearest to the center: twice that distance is the square root of d² - a².`,
-  },
-  INSIDE_AREA: {
-    examples: [
-      example("18 panels of 12 ft and one 10 ft gate", 12, 18, 10),
-      example("Panels of 12 and 10 ft mixed, two gates", column(12, 10), column(14, 3), column(10, 6)),
-    ],
-    source: `${closing} The area is the sum of the triangles between the pieces and the center.`,
-  },
-  PANEL_MIX: {
-    examples: [
-      example("Panels of 12 and 8 ft and one 10 ft gate nearest to 72 ft", 72, column(12, 8), 10),
-      example(
-        "The cheapest from 66 to 68 ft clear, 14 of the 12 ft panels on hand",
-        66,
-        column(12, 10, 8),
-        column(10, 4),
-        1,
-        column(138, 119, 101),
-        2,
-        "at least",
-        column(14, null, null),
-      ),
-    ],
-    source: `${closing} Every mix is compared or proven worse, checked by trying all and against a general integer solver.`,
+    source:
+      "Plane geometry: slid along itself by s, the far side of a rectangle of length l leaves diagonals whose squares differ by 4 l s.",
   },
   FOOTING: {
     examples: [
@@ -175,4 +115,5 @@ export const guides: Record<string, Guide> = {
     source:
       "There are 12 inches to the foot; the rest is rounded to the nearest part asked for, and a half goes up.",
   },
+  ...fenceGuides,
 };

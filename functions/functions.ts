@@ -56,6 +56,19 @@ export function diagonal(length_ft: any, width_ft: any): any {
 }
 
 /**
+ * Inches that the far long side of a rectangle sits off square along itself: positive when diagonal 1 is the longer.
+ * @customfunction OUT_OF_SQUARE
+ * @helpurl https://localhost:3000/help/out_of_square.html
+ * @param {any} length_ft Length as measured, ft or a text with a unit.
+ * @param {any} width_ft Width as measured, ft or a text with a unit.
+ * @param {any} diagonal_1_ft One diagonal as measured, ft or a text with a unit.
+ * @param {any} diagonal_2_ft The other diagonal as measured, ft or a text with a unit.
+ */
+export function outOfSquare(length_ft: any, width_ft: any, diagonal_1_ft: any, diagonal_2_ft: any): any {
+  return oneResult("OUT_OF_SQUARE", length_ft, width_ft, diagonal_1_ft, diagonal_2_ft);
+}
+
+/**
  * Whole panels that make a round pen beside its gates.
  * @customfunction PANELS
  * @helpurl https://localhost:3000/help/panels.html
@@ -148,6 +161,77 @@ export function panelMix(
     fit,
     stock,
   );
+}
+
+/**
+ * Posts of a round pen on its post circle, two of them for each gate.
+ * @customfunction POSTS
+ * @helpurl https://localhost:3000/help/posts.html
+ * @param {any[][]} diameter_ft Diameter of the post circle, ft or a text with a unit such as 60' or 18 m. One cell or a range.
+ * @param {any} spacing_ft Most from one post center to the next along the chord, ft or a text with a unit, at most the diameter.
+ * @param {any[][]} [gates_ft] Gates, ft: openings between gate-post faces, or center to center with gate_post_in 0. Blanks are skipped. Default none.
+ * @param {any} [gate_post_in] Width of a gate post, inches or a text with a unit. Default 0.
+ */
+export function posts(
+  diameter_ft: any[][],
+  spacing_ft: any,
+  gates_ft?: any[][],
+  gate_post_in?: any,
+): any[][] {
+  return manyResults("POSTS", diameter_ft, spacing_ft, gates_ft, gate_post_in);
+}
+
+/**
+ * The equal bay of a round pen from post center to post center along the chord, in feet.
+ * @customfunction BAY
+ * @helpurl https://localhost:3000/help/bay.html
+ * @param {any[][]} diameter_ft Diameter of the post circle, ft or a text with a unit such as 60' or 18 m. One cell or a range.
+ * @param {any} spacing_ft Most from one post center to the next along the chord, ft or a text with a unit, at most the diameter.
+ * @param {any[][]} [gates_ft] Gates, ft: openings between gate-post faces, or center to center with gate_post_in 0. Blanks are skipped. Default none.
+ * @param {any} [gate_post_in] Width of a gate post, inches or a text with a unit. Default 0.
+ */
+export function bay(diameter_ft: any[][], spacing_ft: any, gates_ft?: any[][], gate_post_in?: any): any[][] {
+  return manyResults("BAY", diameter_ft, spacing_ft, gates_ft, gate_post_in);
+}
+
+/**
+ * Table of the stakes of a post pen, clockwise from the first gate: chord, ties, bearing and place, center at 0, 0.
+ * @customfunction POST_LAYOUT
+ * @helpurl https://localhost:3000/help/post_layout.html
+ * @param {any} diameter_ft Diameter of the post circle, ft or a text with a unit such as 60' or 18 m.
+ * @param {any} spacing_ft Most from one post center to the next along the chord, ft or a text with a unit, at most the diameter.
+ * @param {any[][]} [gates_ft] Gates, ft: openings between gate-post faces, or center to center with gate_post_in 0. Blanks are skipped. Default none.
+ * @param {any} [gate_post_in] Width of a gate post, inches or a text with a unit. Default 0.
+ * @param {any} [bearing_deg] Bearing of the first gate's middle (no gate: of the first post) in degrees clockwise from north, from -360 to 360. Default 0.
+ */
+export function postLayout(
+  diameter_ft: any,
+  spacing_ft: any,
+  gates_ft?: any[][],
+  gate_post_in?: any,
+  bearing_deg?: any,
+): any[][] {
+  return manyResults("POST_LAYOUT", diameter_ft, spacing_ft, gates_ft, gate_post_in, bearing_deg);
+}
+
+/**
+ * Table of the stakes of a panel pen, clockwise from the first gate: chord, ties, bearing and place, center at 0, 0.
+ * @customfunction PANEL_LAYOUT
+ * @helpurl https://localhost:3000/help/panel_layout.html
+ * @param {any[][]} panels_ft Lengths of the panels pin to pin, ft or texts with a unit, in the order they stand. One cell or a range.
+ * @param {any[][]} counts How many of each length: as many cells as panels_ft.
+ * @param {any[][]} [gates_ft] Gates pin to pin, ft. One cell or a range; blanks are skipped. Default none.
+ * @param {any} [pin_gap_in] What a joint adds to each panel and gate, inches, from -12 to 12. Default 0.
+ * @param {any} [bearing_deg] Bearing of the first gate's middle (no gate: of the first pin) in degrees clockwise from north, from -360 to 360. Default 0.
+ */
+export function panelLayout(
+  panels_ft: any[][],
+  counts: any[][],
+  gates_ft?: any[][],
+  pin_gap_in?: any,
+  bearing_deg?: any,
+): any[][] {
+  return manyResults("PANEL_LAYOUT", panels_ft, counts, gates_ft, pin_gap_in, bearing_deg);
 }
 
 /**

@@ -1,8 +1,10 @@
 import { calls } from "./calls";
-import { guides, type Example } from "./examples";
+import { guides } from "./examples";
 import { fenceCalls } from "./fence-calls";
 import { formulaText, shownResult } from "./formula-text";
 import { groundCalls } from "./ground-calls";
+import { type Example } from "./guide";
+import { layoutCalls, tableCalls } from "./layout-calls";
 import { lengthCalls } from "./length-calls";
 import { type FunctionMetadata, type Metadata, type ParameterMetadata } from "./metadata";
 import { penCalls } from "./pen-calls";
@@ -17,6 +19,7 @@ export interface HelpPage {
 const groups = [
   { title: "Circles and arenas", ids: Object.keys(shapeCalls) },
   { title: "Panel pens", ids: Object.keys({ ...penCalls, ...fenceCalls }) },
+  { title: "Posts and stakes", ids: Object.keys(layoutCalls) },
   { title: "Footing and hauling", ids: Object.keys(groundCalls) },
   { title: "Feet and inches", ids: Object.keys(lengthCalls) },
 ];
@@ -90,7 +93,8 @@ function argument({ name, description, optional }: ParameterMetadata): string {
   return `<div><dt><code>${text(name)}</code> <span class="${kind}">${kind}</span></dt><dd>${text(description)}</dd></div>`;
 }
 
-function resultOf({ result, parameters }: FunctionMetadata): string {
+function resultOf({ id, result, parameters }: FunctionMetadata): string {
+  if (id in tableCalls) return "A table: a header, and below it one row a stake.";
   if (result.dimensionality !== "matrix") return "One cell.";
   const [followed] = parameters.filter(({ dimensionality }) => dimensionality === "matrix");
   return `One cell, or a range with the shape of ${followed.name}.`;

@@ -1,11 +1,15 @@
 import { noAnswer } from "../units/refusal";
-import { EPSILON } from "../units/rounding";
 import { messages } from "./messages";
 
 /** A straight piece of fence from one stake to the next clockwise: its length, ft, and the angle it takes at the center, radians. */
 export interface Piece {
   chord: number;
   angle: number;
+}
+
+/** So many like pieces, one after the other. */
+export interface Pieces extends Piece {
+  count: number;
 }
 
 /** A stake of a layout. Lengths in ft, bearing in degrees clockwise from north. The center is at 0, 0. */
@@ -34,10 +38,11 @@ const MOST_STAKES = 10_000;
 export function layOut(
   diameter: number,
   gates: readonly Piece[],
-  others: readonly Piece[],
+  others: readonly Pieces[],
   bearing: number,
 ): Stake[] {
-  if (gates.length + others.length > MOST_STAKES) throw noAnswer(messages.tooManyStakes(MOST_STAKES));
+  const stakesInAll = others.reduce((sum, { count }) => sum + count, gates.length);
+  if (!(stakesInAll <= MOST_STAKES)) throw noAnswer(messages.tooManyStakes(MOST_STAKES));
   const round = inOrder(gates, others);
   const first = gates.length > 0 ? -middle(gates[0]) : 0;
   const stakes: Stake[] = [];
@@ -69,17 +74,22 @@ interface PlacedPiece extends Piece {
   isGate: boolean;
 }
 
-function inOrder(gates: readonly Piece[], others: readonly Piece[]): PlacedPiece[] {
-  const plain = others.map((piece) => ({ ...piece, isGate: false }));
+function inOrder(gates: readonly Piece[], others: readonly Pieces[]): PlacedPiece[] {
+  const plain = others.flatMap(({ chord, angle, count }) =>
+    Array<PlacedPiece>(count).fill({ chord, angle, isGate: false }),
+  );
   if (gates.length === 0) return plain;
-  const upTo = (i: number) => Math.floor((i * others.length) / gates.length);
+  const upTo = (i: number) => Math.floor((i * plain.length) / gates.length);
   return gates.flatMap((gate, i) => [{ ...gate, isGate: true }, ...plain.slice(upTo(i), upTo(i + 1))]);
 }
 
 const tie = (diameter: number, angle: number) => diameter * Math.abs(Math.sin(angle / 2));
 
+/** Degrees. The rounding in a sum of angles is far smaller, and a mile out it moves no stake by 1e-9 ft. */
+const BEARING_NOISE = 1e-11;
+
 /** A bearing from 0 to under 360 degrees; a noise under 360 is 0. */
 function compass(degrees: number): number {
   const turned = ((degrees % 360) + 360) % 360;
-  return turned > 360 - EPSILON ? 0 : turned;
+  return turned > 360 - BEARING_NOISE ? 0 : turned;
 }

@@ -25,6 +25,6 @@ export function panelLayout({ panels, gates, pinGap }: PanelPen, bearing: number
   const gatePieces = chords.slice(panels.length).map(({ length }) => piece(length));
   const panelPieces = chords
     .slice(0, panels.length)
-    .flatMap(({ length, count }) => Array<Piece>(count).fill(piece(length)));
+    .map(({ length, count }) => ({ ...piece(length), count }));
   return layOut(diameter, gatePieces, panelPieces, bearing);
 }

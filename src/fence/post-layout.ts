@@ -8,6 +8,6 @@ import { type PostPen, bayLength, postCircle } from "./posts";
 export function postLayout(pen: PostPen, bearing: number): Stake[] {
   const { bays, bayAngle, gateChords, gateAngles } = postCircle(pen);
   const gates = gateChords.map((chord, i) => ({ chord, angle: gateAngles[i] }));
-  const bay = { chord: bayLength(pen), angle: bayAngle };
-  return layOut(pen.diameter, gates, Array<typeof bay>(bays).fill(bay), bearing);
+  const bay = { chord: bayLength(pen), angle: bayAngle, count: bays };
+  return layOut(pen.diameter, gates, [bay], bearing);
 }

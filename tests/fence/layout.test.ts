@@ -103,6 +103,7 @@ describe("The layout of a post pen", () => {
   it("refuses more stakes than any fence has", () => {
     const pen = { diameter: 5000, spacing: 0.5, gates: [], gatePost: 0 };
     expect(() => postLayout(pen, 0)).toThrow("over 10000 stakes: check the lengths");
+    expect(() => postLayout({ ...pen, spacing: 5e-324 }, 0)).toThrow("over 10000 stakes: check the lengths");
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { calls } from "../../functions/calls";
+import { tableCalls } from "../../functions/layout-calls";
 import { messages } from "../../functions/messages";
 import { isError, type Value } from "../../src/units/cell";
 
@@ -34,6 +35,8 @@ describe("Any input whatever", () => {
     "CIRCUMFERENCE",
     "AREA",
     "PANELS",
+    "POSTS",
+    "BAY",
     "FOOTING",
     "FILL",
     "TONS",
@@ -47,6 +50,7 @@ describe("Any input whatever", () => {
     const result = calls[id](...(terms as Value[]));
     if (!(Array.isArray(result) ? result.flat() : [result]).every(fine)) return false;
     if (isError(result)) return true;
+    if (id in tableCalls) return Array.isArray(result) && result.every((row) => row.length === 8);
     const followed = shapedIds.includes(id) ? terms[0] : alignedIds.includes(id) ? terms[1] : null;
     if (!Array.isArray(followed)) return !Array.isArray(result);
     const widths = followed.map((row) => (Array.isArray(row) ? row.length : 1));

@@ -14,11 +14,16 @@ const shipped: Record<string, string> = {
   ARENA_AREA: "length_ft, width_ft, [corner_radius_ft]",
   ARENA_PERIMETER: "length_ft, width_ft, [corner_radius_ft]",
   DIAGONAL: "length_ft, width_ft",
+  OUT_OF_SQUARE: "length_ft, width_ft, diagonal_1_ft, diagonal_2_ft",
   PANELS: "diameter_ft, panel_ft, [gates_ft], [pin_gap_in], [fit]",
   PIN_CIRCLE: "panels_ft, counts, [gates_ft], [pin_gap_in]",
   INSIDE_CLEAR: "panels_ft, counts, [gates_ft], [pin_gap_in]",
   INSIDE_AREA: "panels_ft, counts, [gates_ft], [pin_gap_in]",
   PANEL_MIX: "diameter_ft, panels_ft, [gates_ft], [pin_gap_in], [prices], [tolerance_ft], [fit], [stock]",
+  POSTS: "diameter_ft, spacing_ft, [gates_ft], [gate_post_in]",
+  BAY: "diameter_ft, spacing_ft, [gates_ft], [gate_post_in]",
+  POST_LAYOUT: "diameter_ft, spacing_ft, [gates_ft], [gate_post_in], [bearing_deg]",
+  PANEL_LAYOUT: "panels_ft, counts, [gates_ft], [pin_gap_in], [bearing_deg]",
   FOOTING: "diameter_ft, depth_in, [overrun_pct], [settle_pct]",
   FILL: "area_sqft, depth_in, [overrun_pct], [settle_pct]",
   DEPTH: "cubic_yards, area_sqft",
@@ -71,10 +76,8 @@ describe("What the spreadsheet is told", () => {
   });
 
   test("lets errors in cells reach the functions, and none is volatile", () => {
-    for (const one of metadata.functions) {
-      expect(one.allowErrorForDataTypeAny).toBe(true);
-      expect(one).not.toHaveProperty("options.volatile");
-    }
+    expect(metadata.allowErrorForDataTypeAny).toBe(true);
+    for (const one of metadata.functions) expect(one).not.toHaveProperty("options.volatile");
   });
 
   test("points at a help page of the host that there is", () => {
