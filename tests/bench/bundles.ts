@@ -3,7 +3,8 @@ import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Row } from "./measure";
 
-const dist = path.join(__dirname, "../../dist");
+/** The build, from the top of the project, where npm runs the benchmark. */
+const dist = path.resolve("dist");
 
 /** Everything that a page asks for at its first paint: its scripts and styles, but for the Office library. */
 function firstLoad(page: string): number {
