@@ -153,6 +153,12 @@ export class Controller {
     else this.set(newJobIn(this.state));
   }
 
+  /** Takes away what the last command said. */
+  dismiss(): void {
+    this.notice = undefined;
+    this.changed();
+  }
+
   /** Leaves the fields as they are after a new job was asked for. */
   stay(): void {
     this.asking = false;

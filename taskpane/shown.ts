@@ -10,6 +10,9 @@ const dollars = new Intl.NumberFormat("en-US", { style: "currency", currency: "U
 /** Money as the panel shows it. */
 export const money = (value: number) => dollars.format(value);
 
+/** Money without its cents, to the dollar. */
+export const wholeDollars = (value: number) => dollars.format(Math.round(value)).replace(/\.00$/, "");
+
 /** A number as the panel shows it: up to so many decimals, none that are 0. */
 export const number = (value: number, places = 2) =>
   value.toLocaleString("en-US", { maximumFractionDigits: places });

@@ -5,7 +5,7 @@ import { type MissingPrice } from "../../src/estimate/missing-prices";
 import { isError, type Cell } from "../../src/units/cell";
 import { type OwnChange } from "../../src/sheets/keyed";
 import { messages } from "../messages";
-import { cellText, keyLabel, money } from "../shown";
+import { cellText, keyLabel, money, wholeDollars } from "../shown";
 import { unwritten, type Source } from "../state";
 import { type Controller } from "../controller";
 import { type Context } from "./context";
@@ -14,15 +14,17 @@ import { sentence } from "./field";
 const say = {
   total: "Total",
   notYet: "no total yet",
-  perFoot: (amount: string) => `${amount} a foot`,
-  perSquareFoot: (amount: string) => `${amount} a sq ft`,
-  left: (amount: string) => `${amount} of the budget left`,
-  over: (amount: string) => `${amount} over the budget`,
+  perFoot: (amount: string) => `${amount}/ft`,
+  perSquareFoot: (amount: string) => `${amount}/sq ft`,
+  left: (amount: string) => `${amount} of budget left`,
+  over: (amount: string) => `${amount} over budget`,
   onSheet: (amount: string) => `The sheet still says ${amount}.`,
   withoutOwn: "This total is without the sheet's own changes.",
   own: "This sheet has your own changes",
   typed: "Typed over or changed:",
   follows: "And so these differ too:",
+  differ: "These differ:",
+  close: "Close",
   change: ({ address, key, shown, figured }: OwnChange) =>
     `${address} ${keyLabel(key)}: ${cellText(shown)}, figured ${cellText(figured)}`,
   errors: "Cells of this sheet show errors",
@@ -60,10 +62,19 @@ export function totalsView(context: Context): TemplateResult {
   const parts = [
     ...amount("per_foot", say.perFoot),
     ...amount("per_square_foot", say.perSquareFoot),
-    ...(typeof budget === "number" ? [budget < 0 ? say.over(money(-budget)) : say.left(money(budget))] : []),
+    ...(typeof budget === "number"
+      ? [budget < 0 ? say.over(wholeDollars(-budget)) : say.left(wholeDollars(budget))]
+      : []),
   ];
   return html`<footer class=${figured.old && !written ? "old" : ""}>
-    ${notice ? html`<p class="notice ${notice.kind}" role="status">${notice.text}</p>` : nothing}
+    ${
+      notice
+        ? html`<p class="notice ${notice.kind}" role="status">
+            ${notice.text}
+            <button type="button" class="plain" @click=${() => panel.dismiss()}>${say.close}</button>
+          </p>`
+        : nothing
+    }
     <div class="total" role="status">
       <span>${say.total}</span>
       <strong class=${typeof total === "number" ? "" : "words"}
@@ -71,7 +82,9 @@ export function totalsView(context: Context): TemplateResult {
       >
     </div>
     ${mainButton(context)}
-    <p class="rates ${hindrance ? "why" : ""}">${hindrance || parts.join(" · ")}</p>
+    <p title=${hindrance || parts.join(" · ")} class="rates ${hindrance ? "why" : ""}">
+      ${hindrance || parts.join(" · ")}
+    </p>
     ${notesView(context, written)}
   </footer>`;
 }
@@ -150,7 +163,7 @@ function ownView({ content, sheet }: Source, own: OwnChange[]) {
   }
   ${
     others.length
-      ? html`<p>${typed.length ? say.follows : say.own}:</p>
+      ? html`<p>${typed.length ? say.follows : say.differ}</p>
           ${items(others)}`
       : nothing
   }`;
