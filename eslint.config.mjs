@@ -44,7 +44,7 @@ function imports(room, allowed) {
       message: "Only hosts/browser knows the grid library.",
     });
   if (room !== "hosts/xlsx")
-    patterns.push({ group: ["exceljs"], message: "Only hosts/xlsx knows the file library." });
+    patterns.push({ group: ["exceljs", "jszip"], message: "Only hosts/xlsx knows the file library." });
   if (["functions", ...trade].includes(room))
     patterns.push({ group: ["decimal.js"], message: "Money stays out of the functions." });
   return ["error", { patterns }];

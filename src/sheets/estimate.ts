@@ -63,6 +63,10 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
 }
 
 const widths = [14, 38, 11, 8, 13, 13, 6, 16, 3, 34, 13, 10, 15, 11, 10, 9, 9];
+const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
+/** How the headers stand: as the cells under them. */
+const headerStyles = [left, right, center, right, right, center, left];
+const inputHeaderStyles = [left, right, center, right, right, right];
 const hiddenColumns: number[] = [columns.key, columns.fewer, columns.more];
 
 /** The hidden counts with one panel fewer and one more stand beside each panel's count. */
@@ -103,11 +107,9 @@ function headCells(places: Sheet["places"]): PlanCell[] {
       ),
       across: 7,
     },
-    ...messages.headers.map((header, k) =>
-      put(headRows.headers, columns.item + k, header, [1, 3, 4].includes(k) ? "headingRight" : "heading"),
-    ),
+    ...messages.headers.map((header, k) => put(headRows.headers, columns.item + k, header, headerStyles[k])),
     ...messages.inputHeaders.map((header, k) =>
-      put(headRows.headers, columns.label + k, header, k === 0 || k === 2 ? "heading" : "headingRight"),
+      put(headRows.headers, columns.label + k, header, inputHeaderStyles[k]),
     ),
   ];
 }

@@ -42,7 +42,7 @@ export const messages = {
   pricesTitle: "Prices",
   pricesHint:
     "These are yours: type over any of them. An example mark goes away with the first price of your own. Copy a row to add a size.",
-  footer: "Page &P of &N",
+  footer: "Figures are for planning. Local codes, permits and licensed practice come first.",
   answers: {
     panels: (length: number) => `Panels of ${length} ft`,
     loads: (size: number) => `Loads of the ${size} cu yd truck`,

@@ -38,6 +38,7 @@ export interface PrintSetUp {
   pages: { wide: number; tall: number };
   /** Header rows repeated on every page, from the top row. */
   repeatRows: number;
+  /** Plain text at the left of every page's foot; the host puts the page number at the right. */
   footer: string;
 }
 

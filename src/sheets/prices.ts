@@ -63,9 +63,7 @@ export function pricesPlan(rows: readonly PriceRow[], name = pricesName): SheetP
       put(0, 0, pricesMark, "key"),
       put(0, 1, messages.pricesTitle, "title"),
       { ...put(1, 1, messages.pricesHint, "note"), across: 7 },
-      ...headers.map((header, k) =>
-        put(2, k + 1, header, k > 0 && k < 6 && k !== 2 ? "headingRight" : "heading"),
-      ),
+      ...headers.map((header, k) => put(2, k + 1, header, headerStyles[k])),
       ...rows.flatMap((row, k) => priceCells(row, firstRow + k)),
     ],
     columns: [20, 30, 9, 9, 12, 10, 9, 12].map((width, k) => ({
@@ -86,6 +84,10 @@ export function pricesPlan(rows: readonly PriceRow[], name = pricesName): SheetP
   };
 }
 
+const headerStyles = [
+  "heading", "headingRight", "headingCenter", "headingRight", "headingRight", "headingCenter", "heading",
+] as const; // prettier-ignore
+
 function priceCells(row: PriceRow, at: number): PlanCell[] {
   const place = (column: Column) => ({ row: at, column: columns[column] });
   const number = (least: number, most: number) =>
@@ -101,10 +103,10 @@ function priceCells(row: PriceRow, at: number): PlanCell[] {
     { ...place("item"), says: expression(row.item), style: "key" },
     input("name", row.name, "inputText"),
     input("size", row.size, "inputNumber", number(0, 1000)),
-    input("unit", row.unit, "inputText"),
+    input("unit", row.unit, "inputWord"),
     input("price", row.price, "inputMoney", number(0, 1_000_000)),
     input("waste", row.waste || null, "inputNumber", number(0, 100)),
-    input("taxed", row.taxed ? "yes" : "no", "inputText", {
+    input("taxed", row.taxed ? "yes" : "no", "inputWord", {
       kind: "list",
       options: ["yes", "no"],
       message: messages.yesOrNo,

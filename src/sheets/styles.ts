@@ -24,6 +24,7 @@ export const styles = {
   subtitle: { size: 10, color: faint },
   heading: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom" },
   headingRight: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom", align: "right" },
+  headingCenter: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom", align: "center" },
   section: { bold: true, size: 10, color: ink, fill: "F1F3F5" },
   sectionSum: {
     bold: true,
@@ -40,15 +41,13 @@ export const styles = {
   caution: { size: 9, color: ink, wrap: true },
   warning: { size: 10, bold: true, color: "8A1C1C", wrap: true },
   text: { size: 10, color: ink, align: "left" },
-  unit: { size: 10, color: faint, align: "left" },
+  unit: { size: 10, color: faint, align: "center" },
   mark: { size: 9, color: faint, align: "center" },
   count: { size: 10, color: ink, format: "#,##0", align: "right" },
   figure: { size: 10, color: ink, format: "#,##0.00", align: "right" },
   percent: { size: 10, color: ink, format: '0.0" %"', align: "right" },
   feetInches: { size: 10, color: ink, align: "right" },
   money: { size: 10, color: ink, format: "#,##0.00", align: "right" },
-  subtotal: { size: 10, bold: true, color: ink, format: "#,##0.00", align: "right", line: "top" },
-  subtotalLabel: { size: 10, bold: true, color: ink, line: "top" },
   total: { size: 12, bold: true, color: ink, format: "#,##0.00", align: "right", line: "top" },
   totalLabel: { size: 12, bold: true, color: ink, line: "top" },
   inputNumber: {
@@ -60,6 +59,7 @@ export const styles = {
     align: "right",
   },
   inputMoney: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", format: "#,##0.00", align: "right" },
+  inputWord: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "center" },
   inputText: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "left" },
   fixed: { size: 10, color: ink, align: "right", format: "#,##0.####" },
 } satisfies Record<string, CellStyle>;

@@ -146,16 +146,10 @@ function wholeSheet({ cells }: SheetData): PrintSetUp {
   };
 }
 
-/**
- * The footer as margin boxes: &P stands for the page's number and &N for how many there are, as in a spreadsheet. A
- * footer without them gets the number at the right.
- */
+/** The footer as margin boxes: its text at the left, the page's number at the right. */
 function footer(text: string): string {
-  const codes: Record<string, string> = { "&P": "counter(page)", "&N": "counter(pages)", "&&": quoted("&") };
-  const parts = text.split(/(&[PN&])/).map((part) => codes[part] ?? quoted(part));
   const small = "font: 8pt Arial, Helvetica, sans-serif; color: #555;";
-  const number = /&[PN]/.test(text) ? "none" : 'counter(page) " / " counter(pages)';
-  return `@bottom-left { content: ${parts.join(" ")}; ${small} } @bottom-right { content: ${number}; ${small} }`;
+  return `@bottom-left { content: ${quoted(text)}; ${small} } @bottom-right { content: counter(page) " / " counter(pages); ${small} }`;
 }
 
 /** A text for a style sheet: every sign but letters, digits and blanks goes in by its code. */

@@ -11,5 +11,8 @@ export function setUpPage(sheet: Excel.Worksheet, print: PrintSetUp): void {
   };
   page.setPrintArea(areaAddress(print.area));
   if (print.repeatRows > 0) page.setPrintTitleRows(`$1:$${print.repeatRows}`);
-  if (print.footer) page.headersFooters.defaultForAllPages.centerFooter = print.footer;
+  const foot = page.headersFooters.defaultForAllPages;
+  // In a footer an ampersand begins a code; two stand for one.
+  foot.leftFooter = `&8 ${print.footer.replace(/&/g, "&&")}`;
+  foot.rightFooter = "&8 &P / &N";
 }

@@ -77,7 +77,7 @@ export const samplePlan = (name: string): SheetPlan => ({
     landscape: false,
     pages: { wide: 1, tall: 1 },
     repeatRows: 3,
-    footer: "Sheet <b>&P</b> of &N",
+    footer: "Sheet <b>&P</b>",
   },
   pictures: [{ row: 12, column: 1, width: 90, height: 90, svg, description: "Plan view of the sample pen" }],
 });

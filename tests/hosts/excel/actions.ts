@@ -102,7 +102,12 @@ export const ways: Record<string, Step | undefined> = {
 };
 
 const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "Range.RowHidden"]; // prettier-ignore
-const ofSheet = ["PageLayout.Orientation", "PageLayout.Zoom", "HeaderFooter.CenterFooter"];
+const ofSheet = [
+  "PageLayout.Orientation",
+  "PageLayout.Zoom",
+  "HeaderFooter.LeftFooter",
+  "HeaderFooter.RightFooter",
+];
 const ofPicture = ["Shape.LockAspectRatio", "Shape.Width", "Shape.Height", "Shape.AltTextDescription", "Shape.Left", "Shape.Top"]; // prettier-ignore
 
 /** Sets a property of an object; false where the stand-in does not know it. */

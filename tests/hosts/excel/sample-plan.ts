@@ -35,7 +35,7 @@ export function samplePlan(name: string, rows = 120): SheetPlan {
       landscape: false,
       pages: { wide: 1, tall: 0 },
       repeatRows: 2,
-      footer: "Page &P of &N",
+      footer: "Posts & rails",
     },
     pictures: [{ row: 2, column: 15, width: 200, height: 200, svg, description: "The pen from above" }],
   };

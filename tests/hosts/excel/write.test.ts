@@ -9,7 +9,7 @@ const small = (name: string): SheetPlan => samplePlan(name, 8);
 
 const saying = (name: string, texts: (string | number | boolean)[]): SheetPlan => ({
   ...small(name),
-  cells: texts.map((text, row) => ({ row, column: 0, says: expression(text), style: "text" })),
+  cells: texts.map((text, row) => ({ row, column: 0, says: expression(text), style: "label" })),
 });
 
 describe("writing a document into Excel", () => {
@@ -72,7 +72,8 @@ describe("writing a document into Excel", () => {
       titleRows: "$1:$2",
       "PageLayout.Orientation": "Portrait",
       "PageLayout.Zoom": { horizontalFitToPages: 1 },
-      "HeaderFooter.CenterFooter": "Page &P of &N",
+      "HeaderFooter.LeftFooter": "&8 Posts && rails",
+      "HeaderFooter.RightFooter": "&8 &P / &N",
     });
     expect(pictures).toEqual([
       expect.objectContaining({
@@ -117,9 +118,9 @@ describe("writing a document into Excel", () => {
       row: 2,
       column: 0,
       says: { kind: "constant", value: { error: "#N/A" } },
-      style: "text",
+      style: "label",
     });
-    plan.cells.push({ row: 3, column: 0, says: blank, style: "text" });
+    plan.cells.push({ row: 3, column: 0, says: blank, style: "label" });
     await excel.host.write([plan]);
     expect([...sheetNamed(excel, "Values").cells.values()].map(({ value }) => value)).toEqual([
       -2.5,
