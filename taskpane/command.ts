@@ -1,6 +1,6 @@
-/** What the last command came to, in a sentence. */
+/** What the last command came to, in a sentence; `unseen`: the workbook cannot be looked at just now. */
 export interface Notice {
-  kind: "done" | "refused";
+  kind: "done" | "refused" | "unseen";
   text: string;
 }
 

@@ -1,22 +1,20 @@
 import { fieldOf, fields } from "../src/estimate/fields";
 import { type Job } from "../src/estimate/job";
 import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
-import { examplePrices } from "../src/estimate/prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
-import { estimatePlan } from "../src/sheets/estimate";
 import { changedInputs, restoredKeys } from "../src/sheets/keyed";
-import { appendedRow, pricesName, pricesPlan } from "../src/sheets/prices";
-import { type Notice } from "./command";
+import { appendedRow } from "../src/sheets/prices";
 import { messages } from "./messages";
-import { freeName } from "./names";
+import { newEstimate } from "./new-estimate";
 import { figurer, type Figured } from "./result";
+import { Runner } from "./runner";
 import {
   answered,
   looked,
   newJobIn,
   newState,
+  nowIn,
   showSelected,
-  shown,
   takenBack,
   unwritten,
   type PanelState,
@@ -24,20 +22,19 @@ import {
 } from "./state";
 
 /** The panel's dealings with a workbook: one thing at a time, and whatever fails leaves every answer where it was. */
-export class Controller {
+export class Controller extends Runner {
   state: PanelState = newState();
   figured: Figured;
-  notice?: Notice;
-  busy = false;
   /** A new job was asked for while answers are not written. */
   asking = false;
   private readonly figurer = figurer();
-  private lookAgain = false;
+  private turn = 0;
 
   constructor(
     private readonly host: WorkbookHost,
-    private readonly changed: () => void,
+    changed: () => void,
   ) {
+    super(changed);
     this.figured = this.figurer.figured(this.state);
   }
 
@@ -57,37 +54,51 @@ export class Controller {
   /** The count of a field's figure without the user's own in its place. */
   counted = (use: string) => this.figurer.counted(this.state, use, fieldOf(use).insteadOf!);
 
-  /** Looks at the workbook; while a command runs, as soon as it is over. */
+  /** Looks at the workbook; while a command runs, as soon as it is over. Only the newest look counts. */
   async look(): Promise<void> {
-    if (this.busy) this.lookAgain = true;
-    else await this.host.look().then(this.see, (error: unknown) => this.refuse(error));
+    const turn = ++this.turn;
+    try {
+      const view = this.busy ? undefined : await this.host.look();
+      if (turn !== this.turn) return;
+      if (!view || this.busy) this.afterwards = () => this.look();
+      else {
+        if (this.notice?.kind === "unseen") this.notice = undefined;
+        this.see(view);
+      }
+    } catch (error) {
+      this.refuse(error, "unseen");
+    }
   }
 
   /** Writes the answers as a new estimate, and with the first one the prices; nothing in the workbook is written over. */
   write = () =>
     this.run(async () => {
-      const view = await this.host.look();
-      const name = freeName("Estimate", view.sheetNames);
-      const prices = view.prices?.name ?? freeName(pricesName, view.sheetNames);
-      const rows = [...examplePrices, ...rowsToAdd(this.figured.result!.missing)];
-      const first = view.prices ? [] : [pricesPlan(rows, prices)];
-      await this.host.write([...first, estimatePlan(this.state.good, name, prices)]);
+      const { answers, good } = this.state;
+      const { name, plans } = newEstimate(await this.host.look(), good, this.figured.result!.missing);
+      await this.host.write(plans);
       const after = await this.host.look();
-      this.set(after.active.name === name ? shown(looked(this.state, after), after.active) : looked(this.state, after));
+      const state = looked(this.state, after);
+      this.set(
+        after.active.name === name
+          ? nowIn({ ...state, answers: this.state.answers }, after.active, answers)
+          : state,
+      );
       return messages.written(name);
-    }); // prettier-ignore
+    });
 
   /** Writes the answers that changed into the input cells of their estimate; nothing else on it is touched. */
   update = () =>
     this.run(async () => {
       const source = await this.present();
-      const changes = unwritten(this.state);
-      const mine = Object.fromEntries(changes.map((key) => [key, this.state.good[key]]));
+      const { answers, good } = this.state;
+      const mine = Object.fromEntries(unwritten(this.state).map((key) => [key, good[key]]));
       await this.host.update(source.name, changedInputs(source.sheet, { ...source.sheet.job, ...mine }));
       const after = await this.host.look();
       const state = looked(this.state, after);
-      const left = unwritten(state);
-      this.set(left.length === 0 && after.active.name === source.name ? shown(state, after.active) : state);
+      const left = Object.keys(mine).filter((key) => source.sheet.missing.includes(key));
+      this.set(
+        left.length === 0 && after.active.name === source.name ? nowIn(state, after.active, answers) : state,
+      );
       if (left.length > 0) throw new HostError(messages.noCellFor(labelsOf(left)));
       return messages.updated(source.name);
     });
@@ -153,45 +164,13 @@ export class Controller {
     else this.set(newJobIn(this.state));
   }
 
-  /** Takes away what the last command said. */
-  dismiss(): void {
-    this.notice = undefined;
-    this.changed();
-  }
-
   /** Leaves the fields as they are after a new job was asked for. */
   stay(): void {
     this.asking = false;
     this.changed();
   }
 
-  /** Runs one command and says what it came to. A refusal leaves every answer in place. */
-  async run(work: () => Promise<string>): Promise<void> {
-    if (this.busy) return;
-    this.busy = true;
-    this.notice = undefined;
-    this.changed();
-    try {
-      const text = await work();
-      this.notice = text ? { kind: "done", text } : undefined;
-    } catch (error) {
-      this.refuse(error);
-    }
-    this.busy = false;
-    this.changed();
-    if (this.lookAgain) {
-      this.lookAgain = false;
-      await this.look();
-    }
-  }
-
   private readonly see = (view: WorkbookView) => this.set(looked(this.state, view));
-
-  private refuse(error: unknown): void {
-    const why = error instanceof Error ? error.message : String(error);
-    this.notice = { kind: "refused", text: error instanceof HostError ? why : messages.failed(why) };
-    this.changed();
-  }
 
   /** The estimate of the fields as its sheet stands now, shown in the workbook. */
   private async present(): Promise<Source> {

@@ -2,6 +2,7 @@
 export const messages = {
   newJob: "New job, not written",
   notWritten: (sheet: string) => `${sheet}, changes not written`,
+  estimateSheet: "Estimate",
   write: "Write estimate",
   update: "Update estimate",
   nothingToWrite: "Nothing has changed since it was written.",

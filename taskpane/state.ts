@@ -133,6 +133,12 @@ export function shown(state: PanelState, content: SheetContent): PanelState {
   return { ...state, source, lost: undefined, ...read(source.sheet.job) };
 }
 
+/** The state after answers were written into a sheet; what was typed since then stays in the fields. */
+export function nowIn(state: PanelState, content: SheetContent, written: Job): PanelState {
+  const since = Object.entries(state.answers).filter(([key, answer]) => answer !== written[key]);
+  return answered(shown(state, content), Object.fromEntries(since));
+}
+
 /** The state that shows the selected estimate; answers that are not written are set aside and not lost. */
 export const showSelected = (state: PanelState): PanelState =>
   shown({ ...state, aside: withAside(state), passed: undefined }, state.view!.active);

@@ -50,4 +50,33 @@ describe("answers and figures", () => {
     expect(line()).toBe("Estimate");
     expect(isEstimate(panel.state.view!.active)).toBe(true);
   });
+
+  it("says that the workbook cannot be looked at for as long as that is so", async () => {
+    const { host, panel } = await opened();
+    host.failing = "look";
+    await panel.look();
+    expect(panel.notice).toMatchObject({ kind: "unseen" });
+    await panel.look();
+    expect(panel.notice).toBeUndefined();
+  });
+
+  it("takes only the newest look, whichever comes back last", async () => {
+    const { host, panel } = await written();
+    const slow = host.look.bind(host);
+    const before = await slow();
+    const waiting: (() => void)[] = [];
+    host.look = () => new Promise((resolve) => waiting.push(() => resolve(before)));
+    const first = panel.look();
+    host.look = slow;
+    host.type(
+      "Estimate",
+      panel.state.source!.sheet.cells.size.row,
+      panel.state.source!.sheet.cells.size.column,
+      80,
+    );
+    await settled();
+    waiting[0]();
+    await first;
+    expect(panel.state.good.size).toBe(80);
+  });
 });

@@ -69,4 +69,22 @@ describe("writing an estimate", () => {
     await Promise.all([panel.write(), panel.write()]);
     expect(host.sheets.filter(({ name }) => name.startsWith("Estimate"))).toHaveLength(1);
   });
+
+  it("keeps what is typed while it writes, as changes that are not written", async () => {
+    const { host, panel, line, cell } = await opened();
+    panel.answer({ size: "72" });
+    const writing = panel.write();
+    panel.answer({ depth: "4" });
+    await writing;
+    expect(line()).toBe("Estimate, changes not written");
+    expect([cell("size").value, cell("depth").value, panel.state.good.depth]).toEqual([72, 3, 4]);
+    const update = host.update.bind(host);
+    host.update = (...given) => {
+      panel.answer({ tax: "6" });
+      return update(...given);
+    };
+    await panel.update();
+    expect(line()).toBe("Estimate, changes not written");
+    expect([cell("depth").value, cell("tax").value, panel.state.good.tax]).toEqual([4, 0, 6]);
+  });
 });
