@@ -3,7 +3,7 @@ import { figureField } from "../estimate/figure-list";
 import { type Job } from "../estimate/job";
 import { priceKinds, type PriceKind } from "../estimate/prices";
 import { columns, keysOf, type LaidRow, type Right } from "./estimate-layout";
-import { call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
+import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
 import { messages } from "./messages";
 import { type PlanCell, type Validation } from "./plan";
 import { type StyleName } from "./styles";
@@ -58,15 +58,12 @@ function leftCells({ row, left }: LaidRow, says: Record<string, Expression>): Pl
     case "figure": {
       const { label, unit, kind } = figureField(key);
       const total = key === "total";
-      const figure = put(
-        row,
-        kind === "money" ? columns.amount : columns.quantity,
-        says[key],
-        total ? "total" : styleOfFigure[kind],
-      );
+      const at = kind === "money" ? columns.amount : columns.quantity;
+      const figure = put(row, at, says[key], total ? "total" : styleOfFigure[kind]);
+      if (total) return totalCells(row, label.en, unit, figure);
       const shown = kind === "feet" ? [put(row, columns.price, feetInches(cell(figure)), "feetInches")] : [];
       return [
-        put(row, columns.item, label.en, total ? "totalLabel" : "label"),
+        put(row, columns.item, label.en, "label"),
         figure,
         put(row, columns.unit, unit, "unit"),
         ...shown,
@@ -99,6 +96,15 @@ function leftCells({ row, left }: LaidRow, says: Record<string, Expression>): Pl
   }
 }
 
+/** The row of the total, ruled off from label to amount. */
+const totalCells = (row: number, label: string, unit: string, figure: PlanCell): PlanCell[] => [
+  put(row, columns.item, label, "totalLabel"),
+  { row, column: columns.quantity, says: blank, style: "totalLabel" },
+  put(row, columns.unit, unit, "totalUnit"),
+  { row, column: columns.price, says: blank, style: "totalLabel" },
+  figure,
+];
+
 const feetInches = (of: Expression) => when(operate(call("N", of), "=", 0), "", pen("FEET_INCHES", of));
 
 function ownCells(row: number, amount: Expression): PlanCell[] {
@@ -121,7 +127,7 @@ function ownCells(row: number, amount: Expression): PlanCell[] {
     input(columns.quantity, "ownNumber", money),
     input(columns.unit, "ownText"),
     input(columns.price, "ownNumber", money),
-    put(row, columns.amount, amount, "money"),
+    put(row, columns.amount, amount, "ownAmount"),
     input(columns.taxed, "ownText", { kind: "list", options: ["yes", "no"], message: messages.yesOrNo }),
   ];
 }

@@ -11,7 +11,7 @@ import {
   type Sheet,
 } from "./estimate-formulas";
 import { columns, headRows, laidOut, placesOf, type LaidSection } from "./estimate-layout";
-import { call, cell, expression, operate, range, text, when, type Expression } from "./expression";
+import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
 import { messages } from "./messages";
 import { type PlanCell, type SheetPlan } from "./plan";
 
@@ -119,18 +119,24 @@ function headingCells({ title, section, heading, last }: LaidSection): PlanCell[
     "SUM",
     range({ row: heading + 1, column: columns.amount }, { row: last, column: columns.amount }),
   );
-  const printed = [columns.quantity, columns.unit, columns.price, columns.taxed, columns.note];
+  const printed = [columns.quantity, columns.unit, columns.taxed, columns.note];
   return [
     ...(section ? [put(heading, columns.key, `amount=sum_${section}`, "key")] : []),
     put(heading, columns.item, title, "section"),
-    ...printed.map((column) => ({ row: heading, column, says: expression(""), style: "section" as const })),
-    { row: heading, column: columns.amount, says: section ? sum : expression(""), style: "sectionSum" },
+    ...printed.map((column) => ({ row: heading, column, says: blank, style: "section" as const })),
+    {
+      row: heading,
+      column: columns.price,
+      says: heading === headRows.headers + 1 ? expression(messages.feetAndInches) : blank,
+      style: "sectionRight",
+    },
+    { row: heading, column: columns.amount, says: section ? sum : blank, style: "sectionSum" },
   ];
 }
 
 function cautionCells(after: number): PlanCell[] {
   return [
-    put(after, columns.item, messages.cautions, "heading"),
+    { ...put(after, columns.item, messages.cautions, "heading"), across: 7 },
     ...cautions.map((caution, k) => ({ ...put(after + 1 + k, columns.item, caution, "caution"), across: 7 })),
   ];
 }

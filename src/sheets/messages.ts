@@ -19,6 +19,7 @@ export const messages = {
     supplies: "Layout supplies",
     total: "Total",
   },
+  feetAndInches: "feet and inches",
   estimateTitle: "Estimate",
   headers: ["Item", "Quantity", "Unit", "Unit price", "Amount", "Tax", "Note"],
   inputHeaders: ["What goes in", "Value", "Unit", "Feet and inches", "Use instead", "Counted"],

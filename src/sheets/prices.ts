@@ -102,7 +102,12 @@ function priceCells(row: PriceRow, at: number): PlanCell[] {
   return [
     { ...place("item"), says: expression(row.item), style: "key" },
     input("name", row.name, "inputText"),
-    input("size", row.size, "inputNumber", number(0, 1000)),
+    input(
+      "size",
+      row.size,
+      row.item === "haul" ? "inputYards" : row.size === null ? "inputNumber" : "inputFeet",
+      number(0, 1000),
+    ),
     input("unit", row.unit, "inputWord"),
     input("price", row.price, "inputMoney", number(0, 1_000_000)),
     input("waste", row.waste || null, "inputNumber", number(0, 100)),

@@ -17,6 +17,15 @@ const ink = "1F2933";
 const faint = "52606D";
 const inputFill = "FFF8DB";
 
+const inputNumber: CellStyle = {
+  size: 10,
+  color: "1B3A6B",
+  fill: inputFill,
+  line: "box",
+  format: "General",
+  align: "right",
+};
+
 /** The looks that documents use, each good in black and white. */
 export const styles = {
   key: { color: faint, size: 8 },
@@ -26,6 +35,7 @@ export const styles = {
   headingRight: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom", align: "right" },
   headingCenter: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom", align: "center" },
   section: { bold: true, size: 10, color: ink, fill: "F1F3F5" },
+  sectionRight: { size: 9, color: faint, fill: "F1F3F5", align: "right" },
   sectionSum: {
     bold: true,
     size: 10,
@@ -45,23 +55,20 @@ export const styles = {
   mark: { size: 9, color: faint, align: "center" },
   count: { size: 10, color: ink, format: "#,##0", align: "right" },
   figure: { size: 10, color: ink, format: "#,##0.00", align: "right" },
-  percent: { size: 10, color: ink, format: '0.0" %"', align: "right" },
+  percent: { size: 10, color: ink, format: "0.0", align: "right" },
   feetInches: { size: 10, color: ink, align: "right" },
   money: { size: 10, color: ink, format: "#,##0.00", align: "right" },
+  ownAmount: { size: 10, color: ink, format: "#,##0.00", align: "right", line: "bottom" },
   total: { size: 12, bold: true, color: ink, format: "#,##0.00", align: "right", line: "top" },
+  totalUnit: { size: 10, color: faint, line: "top", align: "center" },
   totalLabel: { size: 12, bold: true, color: ink, line: "top" },
-  inputNumber: {
-    size: 10,
-    color: "1B3A6B",
-    fill: inputFill,
-    line: "box",
-    format: "#,##0.####",
-    align: "right",
-  },
+  inputNumber,
+  inputFeet: { ...inputNumber, format: 'General" ft"' },
+  inputYards: { ...inputNumber, format: 'General" cu yd"' },
   inputMoney: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", format: "#,##0.00", align: "right" },
   inputWord: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "center" },
   inputText: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "left" },
-  fixed: { size: 10, color: ink, align: "right", format: "#,##0.####" },
+  fixed: { size: 10, color: ink, align: "right", format: "General" },
 } satisfies Record<string, CellStyle>;
 
 /** The name of one of the looks above. */
