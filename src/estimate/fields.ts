@@ -148,7 +148,7 @@ export const fields: readonly Field[] = [
   }), // prettier-ignore
   ...inSlots("truck", "Truck that reaches the pen", "Camión que llega al corral", {
     kind: "number", unit: "cu yd", range: [0.1, 60], section: "hauling", documents: ["estimate", "price request"],
-  }, { default: 10, quick: true }), // prettier-ignore
+  }, { default: 16, quick: true }), // prettier-ignore
   ...insteadOfSlots("truck", "Loads of truck", "Viajes del camión", "hauling"),
   percent("short", "May come short by", "Puede faltar hasta", "hauling", 50, 5),
   field("Mason's line on a roll", "Hilo por rollo", {

@@ -2,7 +2,7 @@ import { fieldOf, type Field } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { type Job } from "../estimate/job";
 import { priceKinds, type PriceKind } from "../estimate/prices";
-import { columns, keysOf, type LaidRow, type Right } from "./estimate-layout";
+import { columns, keysOf, type LaidRow, type Left, type Right } from "./estimate-layout";
 import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
 import { messages } from "./messages";
 import { type PlanCell, type Validation } from "./plan";
@@ -35,7 +35,7 @@ export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression
   const cells = keys.length
     ? [put(row.row, columns.key, keys.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
     : [];
-  if (row.left) cells.push(...leftCells(row, says));
+  if (row.left) cells.push(...leftCells(row.row, row.left, says));
   if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
   else if (row.left?.kind === "own")
     cells.push({ ...put(row.row, columns.label, messages.ownLine, "note"), across: 5 });
@@ -52,9 +52,9 @@ const styleOfFigure = {
   whole: "count",
 } as const;
 
-function leftCells({ row, left }: LaidRow, says: Record<string, Expression>): PlanCell[] {
-  const key = left!.key;
-  switch (left!.kind) {
+function leftCells(row: number, left: Left, says: Record<string, Expression>): PlanCell[] {
+  const { key } = left;
+  switch (left.kind) {
     case "figure": {
       const { label, unit, kind } = figureField(key);
       const total = key === "total";
@@ -70,7 +70,7 @@ function leftCells({ row, left }: LaidRow, says: Record<string, Expression>): Pl
       ];
     }
     case "warning":
-      return [{ ...put(row, columns.item, says[key], "warning"), across: 7 }];
+      return [{ ...put(row, columns.item, says[key], "warning"), across: left.across }];
     case "own":
       return ownCells(row, says[`${key}_amount`]);
     case "line": {

@@ -20,7 +20,7 @@ export type Left =
   | { kind: "figure"; key: string }
   | { kind: "line"; key: string }
   | { kind: "own"; key: string }
-  | { kind: "warning"; key: string };
+  | { kind: "warning"; key: string; across: number };
 
 /** What stands beside it: an input, a line's "use instead", or both. */
 export interface Right {
@@ -34,10 +34,12 @@ export interface SectionLayout {
   section?: LineSection;
   left: Left[];
   right: Right[];
+  /** Rows that the section takes at least, for a picture beside them. */
+  leastRows?: number;
 }
 
 const figures = (...keys: string[]): Left[] => keys.map((key) => ({ kind: "figure", key }));
-const warning = (key: string): Left => ({ kind: "warning", key });
+const warning = (key: string, across = 7): Left => ({ kind: "warning", key, across });
 const lines = (...keys: string[]): Left[] => keys.map((key) => ({ kind: "line", key }));
 const own = (section: LineSection): Left[] => ownLineKeys(section).map((key) => ({ kind: "own", key }));
 
@@ -64,13 +66,22 @@ const ofLines = (title: string, section: LineSection, ...left: Left[]) =>
 
 const { sections: titles } = messages;
 
+/** Rows beside the plan of the pen. */
+export const planRows = 12;
+
 /** The sections of an estimate for a panel pen, in order. */
 export const layout: SectionLayout[] = [
-  sectionOf(
-    titles.pen,
-    figures("pin_circle", "inside_clear", "distance_around", "area", "one_under", "one_over"),
-    ["job", "pen"],
-  ),
+  {
+    ...sectionOf(
+      titles.pen,
+      [
+        ...figures("pin_circle", "inside_clear", "distance_around", "area", "one_under", "one_over"),
+        warning("plan_warning", 4),
+      ],
+      ["job", "pen"],
+    ),
+    leastRows: planRows,
+  },
   ofLines(titles.fence, "fence", ...lines(...slotKeys("panel")), ...own("fence")),
   ofLines(titles.gates, "gates", ...lines(...slotKeys("gate")), ...own("gates")),
   ofLines(
@@ -113,11 +124,14 @@ export function laidOut(): { sections: LaidSection[]; after: number } {
   let next = headRows.headers + 1;
   const sections = layout.map((section) => {
     const heading = next;
-    const rows = Array.from({ length: Math.max(section.left.length, section.right.length) }, (_, k) => ({
-      row: heading + 1 + k,
-      left: section.left[k],
-      right: section.right[k],
-    }));
+    const rows = Array.from(
+      { length: Math.max(section.left.length, section.right.length, section.leastRows ?? 0) },
+      (_, k) => ({
+        row: heading + 1 + k,
+        left: section.left[k],
+        right: section.right[k],
+      }),
+    );
     const last = heading + 1 + rows.length;
     next = last + 1;
     return { ...section, heading, rows, last };

@@ -11,6 +11,7 @@ import {
   type Sheet,
 } from "./estimate-formulas";
 import { columns, headRows, laidOut, placesOf, type LaidSection } from "./estimate-layout";
+import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
 import { messages } from "./messages";
 import { type PlanCell, type SheetPlan } from "./plan";
@@ -35,6 +36,8 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
   for (const section of sections)
     for (const { left } of section.rows)
       if (left?.kind === "line") Object.assign(says, formulasOfLine(sheet, left.key));
+  const drawnPen = penToDraw(job);
+  says.plan_warning = drawnPen ? planWarning(sheet, drawnPen) : blank;
   for (const key of allOwnKeys) says[`${key}_amount`] = ownAmount(sheet, key);
   const body = sections.flatMap((section) => [
     ...headingCells(section),
@@ -58,7 +61,7 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
       repeatRows: headRows.headers + 1,
       footer: messages.footer,
     },
-    pictures: [],
+    pictures: drawnPen ? [planPicture(drawnPen, sections[0].heading + 1)] : [],
   };
 }
 

@@ -1,0 +1,47 @@
+import { planDrawing } from "../drawing/plan";
+import { planFrame } from "../drawing/frame";
+import { panelPen, type PanelPen } from "../estimate/panel-pen";
+import { penSentence } from "../estimate/sentences";
+import { type Job } from "../estimate/job";
+import { Refusal } from "../units/refusal";
+import { columns, planRows } from "./estimate-layout";
+import { call, cell, minus, operate, when, type Expression } from "./expression";
+import { type Sheet } from "./estimate-formulas";
+import { messages } from "./messages";
+import { type PlanPicture } from "./plan";
+
+/** How wide the plan is drawn, in pixels; on the sheet it is as tall as its rows of 15 points. */
+const drawn = 236;
+const tall = planRows * 15 - 4;
+
+/** The pen that the plan shows; none where the job has no answer. */
+export function penToDraw(job: Job): PanelPen | undefined {
+  try {
+    return panelPen(job);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
+}
+
+/** The plan of the pen beside its figures, from this row down. */
+export function planPicture(pen: PanelPen, row: number): PlanPicture {
+  const { width, height } = planFrame(drawn);
+  return {
+    row,
+    column: columns.amount,
+    width: Math.round((tall * width) / height),
+    height: tall,
+    svg: planDrawing(pen, { width: drawn }),
+    description: penSentence(pen),
+  };
+}
+
+/** Says that the plan was drawn for other figures, once the pen as built is not the one that it shows. */
+export function planWarning({ places }: Sheet, pen: PanelPen): Expression {
+  const parts = (["pin_circle", "distance_around"] as const).map((key) => {
+    const shown = { pin_circle: pen.pinCircle, distance_around: pen.distanceAround }[key];
+    return operate(call("ABS", minus(cell(places[key]), shown)), ">", 0.001);
+  });
+  return when(call("OR", ...parts), messages.planOutOfDate, "");
+}
