@@ -1,5 +1,8 @@
 import { EPSILON } from "../units/rounding";
 
+/** More mixes than can be held or looked at. */
+export class TooManyMixes extends Error {}
+
 /** A panel length of the list a mix is made of. `chord` is pin to pin with the pin gap; `most` is how many may be used. */
 export interface ListedPanel {
   chord: number;
@@ -26,8 +29,8 @@ export interface Ranking {
   bases: number[];
 }
 
-/** The ranking of mixes of these panels. `null` where there are more mixes than whole numbers to tell them apart. */
-export function ranking(listed: readonly ListedPanel[]): Ranking | null {
+/** The ranking of mixes of these panels. Throws where there are more mixes than whole numbers to tell them apart. */
+export function ranking(listed: readonly ListedPanel[]): Ranking {
   const bases = listed.map(({ most }) => most + 1);
   const places: number[] = [];
   let place = 1;
@@ -35,7 +38,8 @@ export function ranking(listed: readonly ListedPanel[]): Ranking | null {
     places[i] = place;
     place *= bases[i];
   }
-  return place <= Number.MAX_SAFE_INTEGER ? { places, bases } : null;
+  if (place > Number.MAX_SAFE_INTEGER) throw new TooManyMixes();
+  return { places, bases };
 }
 
 /** The counts, in the order listed, of the mix that has this rank. */

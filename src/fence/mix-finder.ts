@@ -1,7 +1,7 @@
 import { type Chord } from "../geometry/cyclic-polygon";
 import { EPSILON } from "../units/rounding";
-import { type PanelClass, countsOf, panelClasses, ranking } from "./mix-classes";
-import { type Given, type Mix, type Search, type Side, TooManyMixes, findMix, isBetter } from "./mix-search";
+import { type PanelClass, TooManyMixes, countsOf, panelClasses, ranking } from "./mix-classes";
+import { type Given, type Mix, type Search, type Side, findMix, isBetter } from "./mix-search";
 import { type Measure, ROUND_ENOUGH, aroundYardstick, circleYardstick } from "./yardstick";
 
 /** More panels of one length than this are no fence; they would only fill the memory. */
@@ -40,7 +40,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
     most: Math.min(stock, Math.floor(farthest / chord)),
   }));
   const ranks = ranking(listed);
-  if (!ranks || listed.some(({ most }) => most > MOST_PANELS)) throw new TooManyMixes();
+  if (listed.some(({ most }) => most > MOST_PANELS)) throw new TooManyMixes();
   const priced = panelClasses(listed, ranks);
   const unpriced = panelClasses(
     listed.map((panel) => ({ ...panel, price: 0 })),
@@ -66,7 +66,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
       given.rank = parts.given.ranks[0];
     }
     const sizeOf = (rank: number) => {
-      countsOf(rank, ranks!).forEach((count, i) => (chords[i].count = count));
+      countsOf(rank, ranks).forEach((count, i) => (chords[i].count = count));
       return yardstick.size(chords);
     };
     return findMix({

@@ -1,6 +1,7 @@
 import { EPSILON } from "../units/rounding";
 import { type PanelClass } from "./mix-classes";
-import { NOISE, type Order, type PartMixes, emptyList, partMixes } from "./part-mixes";
+import { leastSum, matchedRuns, pairSums, wholeRun } from "./pair-sums";
+import { type Order, type PartMixes, emptyList, partMixes } from "./part-mixes";
 import { type Yardstick } from "./yardstick";
 
 /** On which side of the wanted size a pen may lie. */
@@ -41,11 +42,10 @@ export interface Mix {
   rank: number;
 }
 
-/** More mixes than a search holds or looks at. */
-export class TooManyMixes extends Error {}
-
 const MOST_HELD = 1_000_000;
-const MOST_LOOKED_AT = 4_000_000;
+/** Pairs of which the cost is compared, and pens of which the size is worked out, which takes far longer. */
+const MOST_COSTS = 4_000_000;
+const MOST_SIZES = 400_000;
 /** Weights are compared this much wider than asked, and sizes then exactly. */
 const MARGIN = 1e-8;
 
@@ -98,7 +98,7 @@ function halves(search: Search, order: Order, most: number): Halves {
   return split.map((half, i) => {
     const other = i === 0 ? NOTHING : given;
     const budget = { most: most - other.cost + EPSILON, rate, needed: needed - other.weight };
-    const mixes = partMixes(starts[i], half, {
+    return partMixes(starts[i], half, {
       order,
       weigh: yardstick.weigh,
       limit,
@@ -106,8 +106,6 @@ function halves(search: Search, order: Order, most: number): Halves {
       thin,
       budget,
     });
-    if (!mixes) throw new TooManyMixes();
-    return mixes;
   }) as Halves;
 }
 
@@ -154,77 +152,23 @@ function leastCost(search: Search, tolerance: number, known: number): number {
     const sum = a.follow[i] + b.follow[j];
     if (sum < cost - EPSILON && !Number.isNaN(allowedSize(search, a.rank[i] + b.rank[j]))) cost = sum;
   };
-  const all = (mixes: PartMixes, lead: Float64Array): Run => ({ lead, from: 0, to: mixes.length });
-  const runs = [all(a, a.lead), all(b, b.lead)] as const;
-  const looks = { left: MOST_LOOKED_AT };
-  pairs(...runs, least, sure ? sureLeast : most, looks, lookAt);
-  if (sure) pairs(...runs, sureMost, most, looks, lookAt);
+  const pairs = pairSums(MOST_COSTS);
+  pairs(wholeRun(a), wholeRun(b), least, sure ? sureLeast : most, lookAt);
+  if (sure) pairs(wholeRun(a), wholeRun(b), sureMost, most, lookAt);
   return cost;
-}
-
-/** The least cost of any pair that weighs from `least` to `most`. Both in order of weight. */
-function leastSum(a: PartMixes, b: PartMixes, least: number, most: number): number {
-  // As a's mixes get heavier, the stretch of b that fits moves down. `cheap` holds its mixes that are cheaper than
-  // all lighter ones of the stretch still ahead, cheapest first.
-  const cheap: number[] = [];
-  let head = 0;
-  let next = b.length - 1;
-  let cost = Infinity;
-  for (let i = 0; i < a.length; i++) {
-    for (; next >= 0 && b.lead[next] >= least - a.lead[i]; next--) {
-      while (cheap.length > head && b.follow[cheap[cheap.length - 1]] >= b.follow[next]) cheap.pop();
-      cheap.push(next);
-    }
-    while (head < cheap.length && b.lead[cheap[head]] > most - a.lead[i]) head++;
-    if (head < cheap.length) cost = Math.min(cost, a.follow[i] + b.follow[cheap[head]]);
-  }
-  return cost;
-}
-
-/** A stretch of a list in which these numbers ascend. */
-interface Run {
-  lead: Float64Array;
-  from: number;
-  to: number;
-}
-
-/** Calls with every pair whose sum is from `low` to `high`. Gives the sums next to that: the greatest under, the least over. */
-function pairs(
-  a: Run,
-  b: Run,
-  low: number,
-  high: number,
-  looks: { left: number },
-  call: (i: number, j: number) => void,
-): { under: number; over: number } {
-  let top = b.to - 1;
-  let under = -Infinity;
-  let over = Infinity;
-  for (let i = a.from; i < a.to; i++) {
-    for (; top >= b.from && a.lead[i] + b.lead[top] > high; top--)
-      over = Math.min(over, a.lead[i] + b.lead[top]);
-    if (top + 1 < b.to) over = Math.min(over, a.lead[i] + b.lead[top + 1]);
-    let j = top;
-    for (; j >= b.from && a.lead[i] + b.lead[j] >= low; j--) {
-      if (looks.left-- === 0) throw new TooManyMixes();
-      call(i, j);
-    }
-    if (j >= b.from) under = Math.max(under, a.lead[i] + b.lead[j]);
-  }
-  return { under, over };
 }
 
 /** Of the mixes of this cost, the nearest allowed to the wanted size. Both halves in order of cost, then weight. */
 function nearestAt(search: Search, [a, b]: Halves, cost: number): Mix | null {
   const matched = matchedRuns(a, b, cost);
-  const looks = { left: MOST_LOOKED_AT };
+  const pairs = pairSums(MOST_SIZES);
   let best: Mix | null = null;
   let { least, most } = bounds(search, EPSILON);
   for (;;) {
     let under = -Infinity;
     let over = Infinity;
     for (const [runA, runB] of matched) {
-      const next = pairs(runA, runB, least, most, looks, (i, j) => {
+      const next = pairs(runA, runB, least, most, (i, j) => {
         const rank = a.rank[i] + b.rank[j];
         const size = allowedSize(search, rank);
         const mix = { cost, size, count: a.count[i] + b.count[j], rank };
@@ -253,27 +197,4 @@ function nearestAt(search: Search, [a, b]: Halves, cost: number): Mix | null {
       if (search.side !== "below") most = Math.max(target + off, 2 * most - target);
     }
   }
-}
-
-/** The stretches of one cost in a and in b that together cost just this. */
-function matchedRuns(a: PartMixes, b: PartMixes, cost: number): [Run, Run][] {
-  const runsA = runsOf(a);
-  const runsB = runsOf(b);
-  const matched: [Run, Run][] = [];
-  let j = runsB.length - 1;
-  for (const runA of runsA) {
-    const wanted = cost - a.lead[runA.from];
-    while (j >= 0 && b.lead[runsB[j].from] > wanted + EPSILON) j--;
-    if (j >= 0 && b.lead[runsB[j].from] >= wanted - EPSILON) matched.push([runA, runsB[j]]);
-  }
-  return matched;
-}
-
-function runsOf({ lead, follow, length }: PartMixes): Run[] {
-  const runs: Run[] = [];
-  for (let from = 0, to = 0; from < length; from = to) {
-    while (to < length && lead[to] - lead[from] <= NOISE) to++;
-    runs.push({ lead: follow, from, to });
-  }
-  return runs;
 }

@@ -2,7 +2,8 @@ import { noAnswer } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { messages } from "./messages";
 import { type Question, mixFinder } from "./mix-finder";
-import { type Mix, type Side, TooManyMixes } from "./mix-search";
+import { TooManyMixes } from "./mix-classes";
+import { type Mix, type Side } from "./mix-search";
 import { type Fit, fenceChords } from "./panels";
 import { type Measure } from "./yardstick";
 

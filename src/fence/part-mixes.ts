@@ -1,4 +1,4 @@
-import { type PanelClass } from "./mix-classes";
+import { type PanelClass, TooManyMixes } from "./mix-classes";
 
 /**
  * Many mixes of some of the lengths, column by column, in ascending order. `lead` sorts them, and `follow` those of one
@@ -42,33 +42,28 @@ export const emptyList = (room: number): PartMixes => ({
 });
 
 /**
- * All mixes of the classes on top of `start`, or `null` where they are more than there is room for. Adding the same
+ * All mixes of the classes on top of `start`. Throws where they are more than there is room for. Adding the same
  * panel to two mixes leaves their order as it was, so each class is merged in, without sorting.
  */
 export function partMixes(
   start: PartMixes,
   classes: readonly PanelClass[],
   options: PartMixesOptions,
-): PartMixes | null {
-  let mixes: PartMixes | null = start;
-  for (const panels of classes) {
-    mixes = withClass(mixes, panels, options);
-    if (!mixes) return null;
-  }
-  return mixes;
+): PartMixes {
+  return classes.reduce((mixes, panels) => withClass(mixes, panels, options), start);
 }
 
 /**
  * Every mix of `base` with none, one, two … of these panels. The next one is always the lesser of two: the base's next,
  * and one panel more on the first mix already out that has had none added.
  */
-function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOptions): PartMixes | null {
+function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOptions): PartMixes {
   const { order, limit, thin, budget } = options;
   const weight = options.weigh(panels.chord);
   const [leadStep, followStep] = order === "cost" ? [panels.price, weight] : [weight, panels.price];
   const most = panels.ranks.length;
   const room = roomFor(base, weight, most, options);
-  if (room > options.room) return null;
+  if (room > options.room) throw new TooManyMixes();
   // A mix that has used up the stock cannot stand in for one that has not: those are thinned when all are there.
   const stockBinds = most * weight <= limit;
   const thinNow = thin && !stockBinds;
