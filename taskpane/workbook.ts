@@ -35,13 +35,15 @@ function showSide(panel: boolean): void {
 }
 
 async function start(): Promise<void> {
-  const started = await startWorkbook(at("grid"), demoPlans);
+  const started = await startWorkbook(at("grid"), demoPlans, () => say(startNotes["not kept"]));
   const { workbook, host, notes, freed } = started;
   say(notes.map((note) => startNotes[note]).join(" "));
   void freed.then(() => say(startNotes["let go"]));
 
   press("new", async () => {
-    if (await mayReplace(started, "A new workbook replaces the one in this page.")) await started.startNew();
+    if (!(await mayReplace(started, "A new workbook replaces the one in this page."))) return;
+    await started.startNew();
+    await started.keep();
   });
   press("open", () => openFile(started));
   press("save", async () => saveCopy(started));
@@ -59,6 +61,7 @@ async function start(): Promise<void> {
   host.watch(why);
   why();
   mountPanel(at<HTMLElement>("panel"), host);
+  // For the browser's console and for tests: the workbook that this page shows.
   Object.assign(window, { penstake: started });
 }
 

@@ -27,7 +27,13 @@ export function createGrid(container: HTMLElement, formula: Formulas): Grid {
     logLevel: LogLevel.ERROR,
   });
   const presets = [
-    UniverSheetsCorePreset({ container, toolbar: false, formula }),
+    // A text such as 268' is meant as a text: the grid's hint that it could be a number stays off.
+    UniverSheetsCorePreset({
+      container,
+      toolbar: false,
+      formula,
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+    }),
     UniverSheetsDataValidationPreset(),
     UniverSheetsDrawingPreset(),
   ];

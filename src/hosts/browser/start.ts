@@ -36,11 +36,13 @@ export interface Started {
 
 /**
  * Brings the workbook up in a page element: the one kept in this browser, else a new one of the first sheets given.
- * From then on it keeps itself. One tab holds it; in another it can only be looked at.
+ * From then on it keeps itself, and `notKept` is called where the browser has no room. One tab holds it; in another
+ * it can only be looked at.
  */
 export async function startWorkbook(
   container: HTMLElement,
   firstSheets: () => SheetPlan[],
+  notKept: () => void,
 ): Promise<Started> {
   const notes: StartNote[] = [];
   const [bundle, hold, storage] = await Promise.all([
@@ -64,7 +66,7 @@ export async function startWorkbook(
   workbook.readOnly = !hold.held;
 
   const keep = async () => {
-    if (hold.held) await storage?.write(key, workbook.save());
+    if (hold.held) await storage?.write(key, workbook.save()).catch(notKept);
   };
   workbook.watch(() => void keep(), false, 400);
   document.addEventListener("visibilitychange", () => void (document.hidden && keep()));

@@ -1,4 +1,4 @@
-import { LocaleType, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import { type IWorkbookData, type IWorksheetData, type LocaleType } from "@univerjs/core";
 import { fileTooLarge, fileTooNew, notOurFile } from "./messages";
 import { isOwnPicture } from "./picture";
 
@@ -9,8 +9,12 @@ const version = 1;
 const mostMegabytes = 50;
 const mostRows = 100_000;
 const mostColumns = 2_000;
-const validation = "SHEET_DATA_VALIDATION_PLUGIN";
-const drawing = "SHEET_DRAWING_PLUGIN";
+/** What the grid keeps beside the cells, by its own names, and how an entry of each must look to be taken over. */
+const beside: Record<string, (entry: unknown) => boolean> = {
+  SHEET_DATA_VALIDATION_PLUGIN: isRules,
+  SHEET_DRAWING_PLUGIN: isDrawings,
+  SHEET_DEFINED_NAME_PLUGIN: isDefinedName,
+};
 
 /** A whole workbook as the text of a file. */
 export const fileText = (workbook: IWorkbookData) => JSON.stringify({ penstake: version, workbook });
@@ -59,7 +63,7 @@ export function checkedWorkbook(data: unknown): IWorkbookData {
     id: typeof data.id === "string" ? data.id : "workbook",
     name: typeof data.name === "string" ? data.name : "",
     appVersion: "",
-    locale: LocaleType.EN_US,
+    locale: "enUS" as LocaleType,
     styles: isRecord(data.styles) ? (plain(data.styles) as IWorkbookData["styles"]) : {},
     sheetOrder: order,
     sheets: Object.fromEntries(order.map((id) => [id, checkedSheet(id, found[id] as Fields)])),
@@ -67,10 +71,7 @@ export function checkedWorkbook(data: unknown): IWorkbookData {
       isRecord(data.custom) && typeof data.custom.activeSheet === "string"
         ? { activeSheet: data.custom.activeSheet }
         : {},
-    resources: [
-      checkedResource(resources, validation, isRule),
-      checkedResource(resources, drawing, isDrawings),
-    ],
+    resources: Object.entries(beside).map(([name, fits]) => checkedResource(resources, name, fits)),
   };
 }
 
@@ -101,7 +102,7 @@ function checkedSheet(id: string, sheet: Fields): Partial<IWorksheetData> {
     defaultColumnWidth,
     defaultRowHeight,
     showGridlines,
-    custom,
+    custom: { print: isRecord(custom) && isPrintSetUp(custom.print) ? custom.print : null },
   };
   return {
     id,
@@ -149,33 +150,43 @@ function plain(data: unknown): unknown {
 
 function checkedResource(resources: unknown[], name: string, fits: (entry: unknown) => boolean) {
   const given = resources.find((one) => isRecord(one) && one.name === name);
-  let bySheet: unknown;
+  let entries: unknown;
   try {
-    bySheet = plain(JSON.parse(String((given as Fields | undefined)?.data || "{}")));
+    entries = plain(JSON.parse(String((given as Fields | undefined)?.data || "{}")));
   } catch {
-    bySheet = {};
+    entries = {};
   }
-  const kept = isRecord(bySheet) ? Object.entries(bySheet).filter(([, entry]) => fits(entry)) : [];
+  const kept = isRecord(entries) ? Object.entries(entries).filter(([, entry]) => fits(entry)) : [];
   return { name, data: JSON.stringify(Object.fromEntries(kept)) };
 }
 
-const isRule = (rules: unknown) =>
-  Array.isArray(rules) &&
-  rules.every(
-    (rule) =>
-      isRecord(rule) &&
-      typeof rule.uid === "string" &&
-      typeof rule.type === "string" &&
-      Array.isArray(rule.ranges) &&
-      rule.ranges.every(isRange),
-  );
+function isPrintSetUp(set: unknown): boolean {
+  if (!isRecord(set) || !isRecord(set.area) || !isRecord(set.pages) || typeof set.footer !== "string")
+    return false;
+  const { area, pages, repeatRows } = set as { area: Fields; pages: Fields; repeatRows: unknown };
+  const lines = [area.top, area.left, area.bottom, area.right, pages.wide, pages.tall, repeatRows];
+  return lines.every((count) => isCount(count, mostRows));
+}
 
-/** Pictures that the file itself holds: one that would be fetched from elsewhere is left behind with its sheet's others. */
-const isDrawings = (sheet: unknown) =>
-  isRecord(sheet) &&
-  isRecord(sheet.data) &&
-  Array.isArray(sheet.order) &&
-  Object.values(sheet.data).every(
+function isRules(rules: unknown): boolean {
+  const isRule = (rule: unknown) =>
+    isRecord(rule) &&
+    typeof rule.uid === "string" &&
+    typeof rule.type === "string" &&
+    Array.isArray(rule.ranges) &&
+    rule.ranges.every(isRange);
+  return Array.isArray(rules) && rules.every(isRule);
+}
+
+/** A sheet's pictures, held by the file itself: where one would be fetched from elsewhere, all of them are left behind. */
+function isDrawings(sheet: unknown): boolean {
+  if (!isRecord(sheet) || !isRecord(sheet.data) || !Array.isArray(sheet.order)) return false;
+  return Object.values(sheet.data).every(
     (one) =>
       isRecord(one) && isOwnPicture(one.source) && isRecord(one.transform) && isRecord(one.sheetTransform),
   );
+}
+
+function isDefinedName(name: unknown): boolean {
+  return isRecord(name) && typeof name.name === "string" && typeof name.formulaOrRefString === "string";
+}

@@ -22,6 +22,8 @@ describeInBrowser("a workbook kept in the browser", () => {
     await page.evaluate(() => {
       const sheet = window.penstake.workbook.book.getActiveSheet();
       sheet.getRange(25, 1).setValue({ f: "=PEN.AREA(C4:C4*{1,2})" });
+      window.penstake.workbook.book.insertDefinedName("wide", "Kept!$C$4");
+      sheet.getRange(26, 1).setValue({ f: "=wide*2" });
       return window.penstake.workbook.computed();
     });
     const before = await page.evaluate(() => ({ view: window.penstake.workbook.snapshot() }));
@@ -33,6 +35,7 @@ describeInBrowser("a workbook kept in the browser", () => {
     expect(kept.pictures).toEqual(samplePlan("").pictures);
     expect(kept.print).toEqual(samplePlan("").print);
     expect(kept.cells.filter(({ input }) => input)).toHaveLength(2);
+    expect(kept.cells.find(({ row }) => row === 26)!.value).toBe(144);
     expect(kept.cells.filter(({ row, value }) => row === 25 && typeof value === "number")).toHaveLength(2);
   });
 
