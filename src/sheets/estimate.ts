@@ -65,7 +65,7 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
   };
 }
 
-const widths = [14, 38, 11, 8, 13, 13, 6, 16, 3, 34, 13, 10, 15, 11, 10, 9, 9];
+const widths = [14, 34, 10, 8, 12, 12, 6, 15, 2, 33, 13, 10, 15, 11, 10, 9, 9];
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];
