@@ -25,4 +25,16 @@ export const messages = {
   moreGatesThanBays: (gates: number, bays: number) =>
     `${gates} gates need a bay between each two, but there is room for ${bays} only: use a shorter spacing or fewer gates`,
   tooManyStakes: (most: number) => `over ${most} stakes: check the lengths`,
+  nominalUnreadable: (text: string) =>
+    `cannot read "${text}": write a nominal size such as 2x6, 4x4 or 5/4x6`,
+  nominalRange: (most: number) =>
+    `a nominal size is thickness by width in inches, the smaller first, from 1x2 to ${most}x${most}: 2x6`,
+  gateOnArc: (side: string) => `the ${side} side is all arc: a gate needs a straight side`,
+  gateOverSide: (side: string, chord: number, straight: number) =>
+    `gates on the ${side} side: one is ${feetInches(chord)} with its posts, and the straight is ${feetInches(straight)}`,
+  gatePastEnd: (side: string, least: number, most: number) =>
+    `a gate on the ${side} side must begin from ${feetInches(least)} to ${feetInches(most)} from the corner`,
+  gatesOverlap: (side: string) => `two gates on the ${side} side overlap: set them farther apart`,
+  gatesOverPanels: (side: string, gates: number, asked: number) =>
+    `the gates on the ${side} side are ${feetInches(gates)} together, longer than the side of ${feetInches(asked)}`,
 };
