@@ -100,6 +100,29 @@ export const guides: Record<string, Guide> = {
     ],
     source: `Room or weight, whichever runs out first. ${sand}`,
   },
+  HOLE_CONCRETE: {
+    examples: [
+      example("A 10 in hole, 32 in deep, around a 6 in round post", 10, 32, 6),
+      example(
+        "A 14 in hole, 40 in deep, around a square post of 5 1/2 in on 4 in of gravel",
+        14,
+        40,
+        5.5,
+        "square",
+        4,
+      ),
+    ],
+    source:
+      "Plane geometry: the hole's circle less the post's section, times the depth above the gravel; 1728 cubic inches to the cubic foot.",
+  },
+  BAGS: {
+    examples: [
+      example("80 lb bags for 9 cubic feet", 9),
+      example("60 lb bags for 26 cubic feet, 10 % waste", 26, 60, 10),
+    ],
+    source:
+      "Common practice, by the labels of the bags: 80 lb of dry mix make 0.60 cubic feet, which is 0.0075 a pound. Part of a bag is a bag.",
+  },
   FEET: {
     examples: [
       example("Feet and inches as decimal feet", "27' 5 3/4\""),

@@ -308,6 +308,38 @@ export function truckYards(body_cy: any[][], payload_tons: any, tons_per_cy?: an
 }
 
 /**
+ * Cubic feet of concrete in one post hole, up to the ground and less the post.
+ * @customfunction HOLE_CONCRETE
+ * @helpurl https://localhost:3000/help/hole_concrete.html
+ * @param {any} hole_in Diameter of the hole, inches or a text with a unit.
+ * @param {any} depth_in Depth of the hole, inches or a text with a unit.
+ * @param {any} [post_in] Diameter of the post, or its side if it is square, inches or a text with a unit. Default 0, no post.
+ * @param {any} [post_shape] round or square. Default round.
+ * @param {any} [gravel_in] Gravel under the post, inches or a text with a unit, at most the depth. Default 0.
+ */
+export function holeConcrete(
+  hole_in: any,
+  depth_in: any,
+  post_in?: any,
+  post_shape?: any,
+  gravel_in?: any,
+): any {
+  return oneResult("HOLE_CONCRETE", hole_in, depth_in, post_in, post_shape, gravel_in);
+}
+
+/**
+ * Whole bags of dry concrete mix for a volume.
+ * @customfunction BAGS
+ * @helpurl https://localhost:3000/help/bags.html
+ * @param {any} cubic_feet Volume of concrete in cubic feet, 0 to 1000000.
+ * @param {any} [bag_lb] Pounds in a bag, 1 to 5000. Default 80.
+ * @param {any} [waste_pct] Percent lost on the way, bought on top, 0 to 100. Default 0.
+ */
+export function bags(cubic_feet: any, bag_lb?: any, waste_pct?: any): any {
+  return oneResult("BAGS", cubic_feet, bag_lb, waste_pct);
+}
+
+/**
  * Decimal feet of a length in any notation.
  * @customfunction FEET
  * @helpurl https://localhost:3000/help/feet.html

@@ -1,11 +1,13 @@
 import { circleArea } from "../src/geometry/circle";
+import { round, square } from "../src/geometry/section";
 import { depthOf, fill } from "../src/ground/footing";
 import { loads } from "../src/ground/hauling";
+import { bags, holeConcrete } from "../src/ground/holes";
 import { DRY_SAND_TONS, tons, truckYards } from "../src/ground/weight";
 import { type Value } from "../src/units/cell";
 import { allowed } from "../src/units/range";
 import { notAllowed } from "../src/units/refusal";
-import { numbers, optional, required, shaped } from "./arguments";
+import { numbers, option, optional, required, shaped } from "./arguments";
 import { cellsOf, guarded, inShapeOf, type Call } from "./cells";
 import { messages } from "./messages";
 import { pricesOf } from "./prices";
@@ -23,7 +25,10 @@ const layer = (depth: Term, overrun: Term, settle: Term) =>
 
 const tonsPerYard = (term: Term) => optional(term, quantities.tonsPerYard, DRY_SAND_TONS);
 
-/** Footing and hauling: volumes, depths, weights, loads. */
+const sections = { round, square };
+const postShapes = ["round", "square"] as const;
+
+/** Footing, hauling and holes: volumes, depths, weights, loads, concrete. */
 export const groundCalls: Record<string, Call> = {
   FOOTING: guarded((diameter, depth, overrun, settle) => {
     const [deep, over, sunk] = layer(depth, overrun, settle);
@@ -55,4 +60,21 @@ export const groundCalls: Record<string, Call> = {
     const [weight, each] = [required(payload, quantities.payload), tonsPerYard(density)];
     return shaped(body, quantities.body, (room) => truckYards(room, weight, each), 0);
   }),
+  HOLE_CONCRETE: guarded((hole, depth, post, shape, gravel) => {
+    const across = optional(post, quantities.post, 0);
+    const section = sections[option(shape, "post_shape", postShapes)](across);
+    return holeConcrete({
+      diameter: required(hole, quantities.hole),
+      depth: required(depth, quantities.depth),
+      post: across > 0 ? section : undefined,
+      gravel: optional(gravel, quantities.gravel, 0),
+    });
+  }),
+  BAGS: guarded((volume, pounds, waste) =>
+    bags(
+      required(volume, quantities.cubicFeet),
+      optional(pounds, quantities.bagPounds, 80),
+      optional(waste, quantities.waste, 0),
+    ),
+  ),
 };

@@ -20,7 +20,7 @@ const groups = [
   { title: "Circles and arenas", ids: Object.keys(shapeCalls) },
   { title: "Panel pens", ids: Object.keys({ ...penCalls, ...fenceCalls }) },
   { title: "Posts and stakes", ids: Object.keys(layoutCalls) },
-  { title: "Footing and hauling", ids: Object.keys(groundCalls) },
+  { title: "Footing, hauling and concrete", ids: Object.keys(groundCalls) },
   { title: "Feet and inches", ids: Object.keys(lengthCalls) },
 ];
 

@@ -30,6 +30,8 @@ const shipped: Record<string, string> = {
   TONS: "cubic_yards, [tons_per_cy]",
   LOADS: "cubic_yards, trucks_cy, [short_pct], [prices]",
   TRUCK_YARDS: "body_cy, payload_tons, [tons_per_cy]",
+  HOLE_CONCRETE: "hole_in, depth_in, [post_in], [post_shape], [gravel_in]",
+  BAGS: "cubic_feet, [bag_lb], [waste_pct]",
   FEET: "length",
   FEET_INCHES: "feet, [denominator]",
 };
@@ -92,7 +94,9 @@ describe("What the spreadsheet is told", () => {
     expect(Object.keys(calls).sort()).toEqual(ids);
     expect(Object.keys(guides).sort()).toEqual(ids);
     const names = new Set(metadata.functions.flatMap(({ parameters }) => parameters.map(({ name }) => name)));
-    expect([...names].sort()).toEqual([...Object.values(quantities).map(({ name }) => name), "fit"].sort());
+    expect([...names].sort()).toEqual(
+      [...Object.values(quantities).map(({ name }) => name), "fit", "post_shape"].sort(),
+    );
   });
 });
 
