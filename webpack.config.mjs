@@ -98,6 +98,11 @@ export default (env, { mode }) => {
         static: false,
       },
       plugins: [
+        // Hyphenation of other languages, which the grid asks for in none of our pages: 70 files of several megabytes.
+        new webpack.IgnorePlugin({
+          resourceRegExp: /^\.\/(?!en-gb-)[a-z-]+(-\d+)?-[\w-]{8}\.js$/,
+          contextRegExp: /@univerjs.engine-render.lib.es$/,
+        }),
         new MiniCssExtractPlugin({ filename: "[name].css" }),
         page("taskpane/taskpane", ["taskpane"]),
         page("taskpane/workbook", ["workbook"]),

@@ -1,7 +1,7 @@
 import { fileNotShown } from "../src/hosts/browser/messages";
 import { type Started } from "../src/hosts/browser/start";
 import { fileEnding, fileText, readFile } from "../src/hosts/browser/workbook-file";
-import { svgToPng } from "../src/hosts/excel/picture";
+import { svgToPng } from "../src/hosts/svg-to-png";
 import { ask, download } from "./workbook-ask";
 
 const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";

@@ -27,6 +27,9 @@ export function sheetName(name: string): string {
   return plain ? name : `'${name.replace(/'/g, "''")}'`;
 }
 
+/** True for a name that a sheet can have in every spreadsheet: 1 to 31 characters, none of : \\ / ? * [ ], no quote at an end. */
+export const isSheetName = (name: string) => /^[^:\\/?*[\]]{1,31}$/.test(name) && !/^'|'$/.test(name);
+
 /** A place as a formula writes it: B4, $B$4, 'Estimate 2'!B4. */
 export function address(place: Place): string {
   const cell =

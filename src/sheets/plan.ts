@@ -46,6 +46,7 @@ export interface PrintSetUp {
 export interface SheetPlan {
   name: string;
   cells: PlanCell[];
+  /** Widths in characters, as spreadsheets count them. */
   columns: { width: number; hidden?: boolean }[];
   /** Rows that are hidden, and rows whose height (points) is not the default. */
   hiddenRows: number[];

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { address, columnName, columnNumber, sheetName } from "../../src/sheets/address";
+import { address, columnName, columnNumber, isSheetName, sheetName } from "../../src/sheets/address";
 
 test("columns are named as spreadsheets name them", () => {
   const named = [[0, "A"], [25, "Z"], [26, "AA"], [51, "AZ"], [52, "BA"], [701, "ZZ"], [702, "AAA"], [16_383, "XFD"]] as const; // prettier-ignore
@@ -27,4 +27,9 @@ test("a sheet's name is quoted where a formula could read it as something else",
   for (const name of ["R1C1", "A1", "TRUE", "Tax", "2026", "Try it", "Pen-1"])
     expect(sheetName(name)).toBe(`'${name}'`);
   expect(sheetName("Pat's pen")).toBe("'Pat''s pen'");
+});
+
+test("a sheet's name has 1 to 31 characters that every spreadsheet takes", () => {
+  for (const name of ["Estimate 2", "Pat's pen", "x".repeat(31)]) expect(isSheetName(name)).toBe(true);
+  for (const name of ["", "x".repeat(32), "a/b", "a:b", "[a]", "a*", "'quoted'"]) expect(isSheetName(name)).toBe(false);
 });

@@ -1,6 +1,6 @@
 import { type FWorksheet } from "@univerjs/preset-sheets-core";
 import { isError, type Cell } from "../../units/cell";
-import { address } from "../../sheets/address";
+import { address, isSheetName } from "../../sheets/address";
 import { type SheetPlan } from "../../sheets/plan";
 import { contentOfPlan } from "../../sheets/workbook-content";
 import { type CellChange, type SheetContent, type WorkbookHost, type WorkbookView } from "../host";
@@ -114,7 +114,7 @@ export class BrowserHost implements WorkbookHost {
   private refuseNames(names: string[]): void {
     const taken = new Set(this.workbook.book.getSheets().map((sheet) => sheet.getSheetName().toLowerCase()));
     for (const name of names) {
-      if (!/^[^:\\/?*[\]]{1,31}$/.test(name)) throw nameRefused(name);
+      if (!isSheetName(name)) throw nameRefused(name);
       if (taken.has(name.toLowerCase())) throw nameTaken(name);
       taken.add(name.toLowerCase());
     }

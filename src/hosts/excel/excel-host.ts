@@ -2,7 +2,7 @@ import { HostError, type WorkbookHost } from "../host";
 import { address } from "../../sheets/address";
 import { look } from "./look";
 import { messages } from "./messages";
-import { svgToPng, type Painter } from "./picture";
+import { svgToPng, type Painter } from "../svg-to-png";
 import { asOneStep, once, refusal, session } from "./session";
 import { appendRows, updateCells } from "./update";
 import { watchWorkbook } from "./watch";

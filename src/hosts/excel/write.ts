@@ -3,7 +3,7 @@ import { HostError } from "../host";
 import { fillSheet } from "./fill";
 import { messages } from "./messages";
 import { checkSheetNames } from "./names";
-import { type Painter } from "./picture";
+import { type Painter } from "../svg-to-png";
 import { asOneStep, codeOf, once, refusal, tracesOf } from "./session";
 
 /** What is known of a write that is under way: the sheets it made, or undefined where Excel did not say. */

@@ -1,6 +1,6 @@
 import ExcelJS, { type Cell as FileCell, type CellValue, type Workbook, type Worksheet } from "exceljs";
 import JSZip from "jszip";
-import { address } from "../../sheets/address";
+import { address, isSheetName } from "../../sheets/address";
 import { type PrintSetUp } from "../../sheets/plan";
 import { type CellData, type SheetData, type WorkbookContent } from "../../sheets/workbook-content";
 import { isError, type Cell } from "../../units/cell";
@@ -35,7 +35,7 @@ export async function writeXlsx(content: WorkbookContent, svgToPng?: PictureMake
 }
 
 async function addSheet(book: Workbook, data: SheetData, selected: boolean, svgToPng?: PictureMaker) {
-  if (!/^[^:\\/?*[\]]{1,31}$/.test(data.name) || /^'|'$/.test(data.name)) throw refusals.sheetName(data.name);
+  if (!isSheetName(data.name)) throw refusals.sheetName(data.name);
   const sheet = book.addWorksheet(data.name);
   const frozen = data.frozenRows > 0;
   sheet.views = [frozen ? { state: "frozen", xSplit: 0, ySplit: data.frozenRows } : { state: "normal" }];
