@@ -31,5 +31,6 @@ test("a sheet's name is quoted where a formula could read it as something else",
 
 test("a sheet's name has 1 to 31 characters that every spreadsheet takes", () => {
   for (const name of ["Estimate 2", "Pat's pen", "x".repeat(31)]) expect(isSheetName(name)).toBe(true);
-  for (const name of ["", "x".repeat(32), "a/b", "a:b", "[a]", "a*", "'quoted'"]) expect(isSheetName(name)).toBe(false);
+  for (const name of ["", "x".repeat(32), "a/b", "a:b", "[a]", "a*", "'quoted'"])
+    expect(isSheetName(name)).toBe(false);
 });
