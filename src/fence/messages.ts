@@ -1,6 +1,12 @@
+import { INCHES_PER_FOOT } from "../units/conversion";
 import { feetInches } from "../units/feet-inches";
 
 const beside = (panels: number) => (panels === 0 ? "without a panel" : `with ${panels} of these panels`);
+
+const inInches = (inches: number) => feetInches(inches / INCHES_PER_FOOT, 16, "words");
+
+const leafOf = (leaf: number, pounds: number) =>
+  `a leaf of ${feetInches(leaf, 16, "words")} and ${Math.round(pounds)} lb`;
 
 /** What this room can say to a user. Lengths come in feet. */
 export const messages = {
@@ -37,4 +43,24 @@ export const messages = {
   gatesOverlap: (side: string) => `two gates on the ${side} side overlap: set them farther apart`,
   gatesOverPanels: (side: string, gates: number, asked: number) =>
     `the gates on the ${side} side are ${feetInches(gates)} together, longer than the side of ${feetInches(asked)}`,
+  sidePushNeeded:
+    "the building code's rule needs the side push in pounds, its height, the width of post or concrete, and the soil's bearing",
+  screeningDepth:
+    "A screening figure by the building code's formula: for a first look only. A licensed engineer decides where anything depends on it.",
+  noPostLength: (length: number, longest: number) =>
+    `the post must be at least ${feetInches(length, 16, "words")} long and the longest is ${feetInches(longest, 16, "words")}: list a longer one`,
+  nothingInside: "the posts and boards are as wide as the pen: nothing is left inside",
+  nothingOfGate: "the room for hinges, latch and laps leaves nothing of the gate: check the inches",
+  gatePost: {
+    "too light": (post: number, leaf: number, pounds: number, least: number) =>
+      `A ${inInches(post)} post is too light for ${leafOf(leaf, pounds)}: use at least ${inInches(least)}.`,
+    marginal: (post: number, leaf: number, pounds: number, least: number) =>
+      `A ${inInches(post)} post is marginal for ${leafOf(leaf, pounds)}: it may lean in time; ${inInches(least)} serves.`,
+    serves: (post: number, leaf: number, pounds: number) =>
+      `A ${inInches(post)} post serves ${leafOf(leaf, pounds)}.`,
+    "more than needed": (post: number, leaf: number, pounds: number, least: number) =>
+      `A ${inInches(post)} post is more than ${leafOf(leaf, pounds)} needs: ${inInches(least)} serves.`,
+  },
+  gatePostCaution:
+    "By common practice, for screening only: the gate maker's sheet governs, and a licensed engineer decides for heavy or wide gates.",
 };
