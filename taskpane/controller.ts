@@ -2,7 +2,8 @@ import { fieldOf, fields } from "../src/estimate/fields";
 import { type Job } from "../src/estimate/job";
 import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
-import { changedInputs, restoredKeys } from "../src/sheets/keyed";
+import { typedInto } from "../src/sheets/estimate";
+import { changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
 import { appendedRow } from "../src/sheets/prices";
 import { messages } from "./messages";
 import { newEstimate } from "./new-estimate";
@@ -86,10 +87,23 @@ export class Controller extends Runner {
       return messages.written(name);
     });
 
+  /** Writes an estimate whose figures are fixed once more, live, with the lines of the user's own; the copy stays. */
+  makeLive = () =>
+    this.run(async () => {
+      const { sheet, job } = await this.present();
+      const { name, plans } = newEstimate(await this.host.look(), job, this.figured.result!.missing);
+      const live = typedInto(plans.at(-1)!, ownTyped(sheet));
+      await this.host.write([...plans.slice(0, -1), live]);
+      this.see(await this.host.look());
+      return messages.madeLive(sheet.name, name);
+    });
+
   /** Writes the answers that changed into the input cells of their estimate; nothing else on it is touched. */
   update = () =>
     this.run(async () => {
       const source = await this.present();
+      if (isPlainCopy(source.sheet, source.content.formulas))
+        throw new HostError(messages.isPlain(source.name));
       const { answers, good } = this.state;
       const mine = Object.fromEntries(unwritten(this.state).map((key) => [key, good[key]]));
       await this.host.update(source.name, changedInputs(source.sheet, { ...source.sheet.job, ...mine }));

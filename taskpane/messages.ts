@@ -10,6 +10,9 @@ export const messages = {
   problem: (label: string, why: string) => `${label}: ${why}`,
   written: (sheet: string) => `Written on the new sheet "${sheet}".`,
   updated: (sheet: string) => `"${sheet}" holds your answers now.`,
+  isPlain: (sheet: string) =>
+    `"${sheet}" is a plain copy: its figures would not follow. Make it live again first.`,
+  madeLive: (from: string, to: string) => `"${to}" is a live estimate of "${from}", which stays as it is.`,
   rowsAdded: (count: number, sheet: string) =>
     `${count === 1 ? "One row was" : `${count} rows were`} added at the foot of "${sheet}": type the prices there.`,
   noRowsNeeded: "Every item has a row in the prices already: type the missing prices there.",

@@ -138,7 +138,7 @@ export const fields: readonly Field[] = [
   field("Footing depth", "Profundidad de arena", {
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,
   }), // prettier-ignore
-  percent("overrun", "Overrun, bought beyond the figure", "Excedente", "footing", 100, 0),
+  percent("overrun", "Overrun beyond the figure", "Excedente", "footing", 100, 0),
   percent("settle", "Settle, loose to settled", "Asentamiento", "footing", 60, 0),
   field("Sand is sold by the", "La arena se vende por", {
     key: "sand_unit", kind: "choice", options: sandUnits, default: "ton", section: "footing",

@@ -21,5 +21,8 @@ export const ownLineKeys = (section: LineSection) => [`own_${section}_1`, `own_$
 /** The section of one of the user's own lines, by its key. */
 export const sectionOfOwn = (key: string) => key.split("_")[1] as LineSection;
 
+/** What the user types of a line of their own; its key with one of these after it names the cell. */
+export const ownParts = ["item", "quantity", "unit", "price", "taxed"] as const;
+
 /** The keys of the user's own lines in all sections. */
 export const allOwnKeys = lineSections.flatMap(ownLineKeys);

@@ -1,6 +1,8 @@
 import { type Job } from "../estimate/job";
 import { cautions } from "../estimate/messages";
 import { allOwnKeys } from "../estimate/own-lines";
+import { type Cell } from "../units/cell";
+import { address } from "./address";
 import { kindOfLine, put, rowCells } from "./estimate-cells";
 import {
   lineFormulas,
@@ -65,7 +67,18 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
   };
 }
 
-const widths = [14, 34, 10, 8, 12, 12, 6, 15, 2, 33, 13, 10, 15, 11, 10, 9, 9];
+/** The plan of an estimate with these values typed into its inputs, by key; other inputs stay as they are. */
+export function typedInto(plan: SheetPlan, values: Record<string, Cell>): SheetPlan {
+  const places = placesOf(laidOut().sections);
+  const typed = new Map(Object.entries(values).map(([key, value]) => [address(places[key]), value]));
+  const cells = plan.cells.map((cell): PlanCell => {
+    const value = cell.input ? typed.get(address(cell)) : undefined;
+    return value === undefined ? cell : { ...cell, says: { kind: "constant", value } };
+  });
+  return { ...plan, cells };
+}
+
+const widths = [14, 31, 10, 8, 12, 12, 6, 13, 2, 28, 12, 10, 15, 11, 10, 9, 9];
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];

@@ -1,7 +1,7 @@
 import { fields, type FieldValue } from "../estimate/fields";
 import { type Figure } from "../estimate/figures";
 import { type Job } from "../estimate/job";
-import { allOwnKeys, type OwnLine } from "../estimate/own-lines";
+import { allOwnKeys, ownParts, type OwnLine } from "../estimate/own-lines";
 import { equal } from "../units/rounding";
 import { isError, type Cell } from "../units/cell";
 import { address } from "./address";
@@ -76,6 +76,20 @@ function keyedCells(values: Cell[][]): Record<string, KeyedCell> {
   });
   return cells;
 }
+
+/** True for an estimate whose figures are fixed: a plain copy, in which nothing asks this add-in any more. */
+export function isPlainCopy({ cells }: EstimateSheet, formulas: Cell[][]): boolean {
+  const asks = ({ row, column }: KeyedCell) => /\bPEN[._]/i.test(String(formulas[row]?.[column] ?? ""));
+  return cells.pin_circle !== undefined && !Object.values(cells).some(asks);
+}
+
+/** What the user typed into the lines of their own, by key. */
+export const ownTyped = ({ cells }: EstimateSheet): Record<string, Cell> =>
+  Object.fromEntries(
+    allOwnKeys
+      .flatMap((key) => ownParts.map((part) => `${key}_${part}`))
+      .map((key) => [key, cells[key]?.value ?? null]),
+  );
 
 /** A figure of the sheet that is not what its inputs lead to: changed by the user. */
 export interface OwnChange {

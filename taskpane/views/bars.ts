@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf } from "../../src/estimate/fields";
 import { listed } from "../../src/estimate/sentences";
-import { restoredKeys } from "../../src/sheets/keyed";
+import { isPlainCopy, restoredKeys } from "../../src/sheets/keyed";
 import { messages } from "../messages";
 import { offered, type Source } from "../state";
 import { stateLine } from "../state-line";
@@ -19,6 +19,8 @@ const say = {
   asideOf: (sheet?: string) => (sheet ? `Changes to ${sheet} that are not written` : "Answers to a new job"),
   goBack: "Go back to them",
   drop: "Drop them",
+  plainCopy: (sheet: string) => `${sheet} is a plain copy: its figures are fixed.`,
+  makeLive: "Make it live again",
   missing: (labels: string) => `The key is missing from the sheet for: ${labels}.`,
   putBack: "Put it back",
   rowGone: (labels: string) => `The row is gone from the sheet for: ${labels}. Write a new estimate to have it again.`,
@@ -34,7 +36,7 @@ export function headView(context: Context): TemplateResult {
       ${say.newJob}
     </button>
     ${panel.asking ? askingBar(context) : nothing} ${offerBar(context)} ${asideBar(context)}
-    ${lostBar(context)} ${panel.state.source ? missingBars(context, panel.state.source) : nothing}
+    ${lostBar(context)} ${panel.state.source ? sheetBars(context, panel.state.source) : nothing}
   </header>`;
 }
 
@@ -79,6 +81,12 @@ function lostBar(context: Context) {
   const { lost } = context.panel.state;
   return lost === undefined ? nothing : bar(context, messages.gone(lost), []);
 }
+
+/** What is to say of the sheet shown: that its figures are fixed, else which keys it lacks. */
+const sheetBars = (context: Context, source: Source) =>
+  isPlainCopy(source.sheet, source.content.formulas)
+    ? bar(context, say.plainCopy(source.name), [[say.makeLive, context.panel.makeLive]])
+    : missingBars(context, source);
 
 function missingBars(context: Context, { sheet, content }: Source) {
   const { panel } = context;
