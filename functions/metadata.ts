@@ -21,6 +21,8 @@ export interface FunctionMetadata {
 export interface Metadata {
   /** True lets an error in a cell reach arguments of type any. It stands beside the functions, for all of them. */
   allowErrorForDataTypeAny?: boolean;
+  /** False gives arguments of type any the plain value of a cell that holds a richer data type. */
+  allowCustomDataForDataTypeAny?: boolean;
   functions: FunctionMetadata[];
 }
 
@@ -36,5 +38,5 @@ export function finishMetadata(generated: Metadata, host: string): Metadata {
     ...one,
     helpUrl: one.helpUrl.replace(DEVELOPMENT_HOST, host),
   }));
-  return { ...generated, allowErrorForDataTypeAny: true, functions };
+  return { functions, allowErrorForDataTypeAny: true, allowCustomDataForDataTypeAny: false };
 }

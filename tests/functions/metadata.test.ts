@@ -79,6 +79,7 @@ describe("What the spreadsheet is told", () => {
 
   test("lets errors in cells reach the functions, and none is volatile", () => {
     expect(metadata.allowErrorForDataTypeAny).toBe(true);
+    expect(metadata.allowCustomDataForDataTypeAny).toBe(false);
     for (const one of metadata.functions) expect(one).not.toHaveProperty("options.volatile");
   });
 
