@@ -1,8 +1,10 @@
 import { type Page } from "playwright-core";
 import { estimate } from "../../src/estimate/estimate";
+import { figuresOf } from "../../src/estimate/figures";
 import { newJob, type Job } from "../../src/estimate/job";
 import { examplePrices } from "../../src/estimate/prices";
-import { readEstimate } from "../../src/sheets/keyed";
+import { exampleJob } from "../../src/sheets/demo";
+import { ownChanges, readEstimate } from "../../src/sheets/keyed";
 import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
 import { estimatePlaces } from "../sheets/typed-plan";
 
@@ -49,7 +51,10 @@ describeInBrowser("a first estimate in the browser workbook", () => {
     const { active, sheetNames } = await page.evaluate(() => window.penstake.host.look());
     expect(sheetNames).toEqual(["Example estimate", "Try it", "Prices"]);
     expect(active.values[2][1]).toMatch(/invented/);
-    expect(active.values.flat().filter((value) => typeof value === "object" && value !== null)).toEqual([]);
+    const errors = active.values.flat().filter((value) => typeof value === "object" && value !== null);
+    expect(errors).toEqual([]);
+    const figures = figuresOf(exampleJob(), estimate(exampleJob(), examplePrices));
+    expect(ownChanges(readEstimate(active), figures)).toEqual([]);
   });
 
   test("answers in a builder's words while the panel is filled", async () => {
@@ -88,6 +93,24 @@ describeInBrowser("a first estimate in the browser workbook", () => {
     await typeInto(page, "own_fence_1_quantity", "1");
     await typeInto(page, "own_fence_1_price", "123.45");
     await totalBecomes(page, total({ depth: 4 }, 123_45));
+  });
+
+  test("gives one answer to the selected cell as a live formula, and refuses a cell that holds something", async () => {
+    const select = (row: number) =>
+      page.evaluate(
+        (r) => void window.penstake.workbook.book.getActiveSheet().getRange(r, 19).activate(),
+        row,
+      );
+    await select(5);
+    await page.getByText("Put one answer into the selected cell").click();
+    const put = page.getByRole("button", { name: "Put into the cell: Across the pins (pin circle)" });
+    await put.click();
+    await page.getByText("Put into Estimate!T6 as a live formula").waitFor();
+    const { active } = await page.evaluate(() => window.penstake.host.look());
+    expect(active.formulas[5][19]).toMatch(/^=PEN\.PIN_CIRCLE\(12,/);
+    expect(active.values[5][19]).toBeCloseTo(Number((await read(page)).cells.pin_circle.value), 9);
+    await put.click();
+    await page.getByText("T6 holds something").waitFor();
   });
 
   test("is all there after a reload, figure for figure", async () => {
