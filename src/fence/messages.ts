@@ -63,4 +63,25 @@ export const messages = {
   },
   gatePostCaution:
     "By common practice, for screening only: the gate maker's sheet governs, and a licensed engineer decides for heavy or wide gates.",
+  noGateToStartFrom: "there is no gate to start from: give the pen a gate",
+  gatePlacesApart: (apart: number, gate: number) =>
+    `the two places are ${feetInches(apart)} apart and the gate is ${feetInches(gate)} from post to post: set them within an inch of it`,
+  turningRoom: (closed: number) => `the room to turn must be over the closed gap of ${feetInches(closed)}`,
+  penInsidePen: "one pen lies inside the other: wedges are looked for between pens side by side",
+  referenceInWork: (least: number) =>
+    `a reference stake must stand outside the work, ${feetInches(least)} or more from the center`,
+  referenceAngle: (least: number, most: number) =>
+    `two reference stakes must be seen from ${least} to ${most} degrees apart from the center`,
+  nothingMeasured: "give the measured chord, the measured radius, or both",
+  chordMissesRadius: (chord: number, radius: number) =>
+    `a chord of ${feetInches(chord)} and a radius of ${feetInches(radius)} do not meet: measure them again`,
+  stockTooShort: (stock: number, piece: number) =>
+    `stock of ${feetInches(stock, 16, "words")} does not reach over a bay of ${feetInches(piece, 16, "words")}: take longer stock or closer posts`,
+  tooManyBays: (most: number) => `over ${most} bays of boards: check the spacing`,
+  nothingOfBay: "boards that stop so short of the posts leave nothing of a bay: check the reach",
+  noStock: "list at least one length of stock",
+  bend: (bends: boolean, radius: number, ratio: number, thickness: number, least: number) =>
+    `${bends ? "Pieces follow the curve over several bays" : "One bay a piece"}: a radius of ${feetInches(radius, 16, "words")} is ${Math.floor(ratio)} times the ${inInches(thickness)} of the stock, and it is taken to bend by hand from ${least} times on.`,
+  rowsOverlap: (top: number, below: number) =>
+    `rows: the one at ${inInches(top)} overlaps what is below it, up to ${inInches(below)}: set it higher`,
 };
