@@ -65,11 +65,13 @@ describe("The layout of an arena of posts", () => {
     );
   });
 
-  test.each([
+  const derived = [
     // Derived: G10 and G11; the fence straight from post to post comes near as bays shorten.
     { id: "G10", cornerRadius: 20, area: 19656.637, around: 565.664, centers: 4, tangents: 8 },
     { id: "G11", cornerRadius: 50, area: 17853.982, around: 514.159, centers: 2, tangents: 4 },
-  ])("$id: 200 by 100 ft has the derived area and distance around", ({ cornerRadius, area, around, centers, tangents }) => {
+  ] as const;
+
+  test.each(derived)("$id: 200 by 100 ft has the derived area and distance around", ({ cornerRadius, area, around, centers, tangents }) => {
     const layout = arenaLayout(arena({ cornerRadius, spacing: 0.25 }), 20);
     expect(layout.area).toBeCloseTo(area, 3);
     expect(layout.around).toBeCloseTo(around, 3);
@@ -81,16 +83,28 @@ describe("The layout of an arena of posts", () => {
       expect(Math.min(...layout.arcCenters.map((c) => Math.hypot(c.east - east, c.north - north)))).toBeCloseTo(cornerRadius, 9);
   }); // prettier-ignore
 
-  test.each([
-    ["G8, published dressage-ring layout tables", 40 / METERS_PER_FOOT, 20 / METERS_PER_FOOT, 44.72 / METERS_PER_FOOT, 0.01 / METERS_PER_FOOT],
+  it("is held to two derived areas", () => expect(derived).toHaveLength(2));
+
+  const diagonalsToCheck = [
+    [
+      "G8, published dressage-ring layout tables",
+      40 / METERS_PER_FOOT,
+      20 / METERS_PER_FOOT,
+      44.72 / METERS_PER_FOOT,
+      0.01 / METERS_PER_FOOT,
+    ],
     ["G9, derived", 120, 60, 134.1641, 1e-4],
     ["G9, derived", 200, 100, 223.6068, 1e-4],
     ["G9, derived", 300, 150, 335.4102, 1e-4],
     ["G9, derived", 200, 150, 250, 1e-4],
-  ])("%s: %p by %p ft is checked by two diagonals of %p ft", (_source, length, width, diagonal, tolerance) => {
+  ] as const;
+
+  test.each(diagonalsToCheck)("%s: %p by %p ft is checked by two diagonals of %p ft", (_source, length, width, diagonal, tolerance) => {
     const { diagonals } = arenaLayout(arena({ length, width }), 33);
     for (const taped of diagonals) expect(Math.abs(taped - diagonal)).toBeLessThan(tolerance);
   }); // prettier-ignore
+
+  it("is held to five diagonals", () => expect(diagonalsToCheck).toHaveLength(5));
 
   it("starts at the first gate listed, clockwise, with equal bays from gate to corner", () => {
     const gates = [gate({ side: "right", opening: 12, at: 30 }), gate({ side: "left" })];

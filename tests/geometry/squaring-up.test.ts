@@ -30,17 +30,27 @@ const fourCorners = fc
   ); // prettier-ignore
 
 describe("Four sides and two diagonals", () => {
-  test.each([
-    ["G8, published dressage-ring layout tables", 40 / METERS_PER_FOOT, 20 / METERS_PER_FOOT, 44.72 / METERS_PER_FOOT, 0.01 / METERS_PER_FOOT],
+  const published = [
+    [
+      "G8, published dressage-ring layout tables",
+      40 / METERS_PER_FOOT,
+      20 / METERS_PER_FOOT,
+      44.72 / METERS_PER_FOOT,
+      0.01 / METERS_PER_FOOT,
+    ],
     ["G9, derived", 120, 60, 134.1641, 1e-3],
     ["G9, derived", 200, 100, 223.6068, 1e-3],
     ["G9, derived", 300, 150, 335.4102, 1e-3],
     ["G9, derived", 200, 150, 250, 1e-3],
-  ])("%s: %p by %p ft with diagonals %p ft closes, and no corner has to move", (_source, length, width, taped, tolerance) => {
+  ] as const;
+
+  test.each(published)("%s: %p by %p ft with diagonals %p ft closes, and no corner has to move", (_source, length, width, taped, tolerance) => {
     const { corners, out } = squareUp(rectangle(length, width, taped));
     expect(out).toBeLessThan(2 * tolerance);
     for (const move of cornerMoves(corners, length, width)) expect(move.distance).toBeLessThan(tolerance);
   }); // prettier-ignore
+
+  it("are held to five rectangles", () => expect(published).toHaveLength(5));
 
   it("G12: 200 by 100 ft with diagonals 223.5 and 223.7 ft has its far long side 1.3416 in along itself (derived)", () => {
     const { corners } = squareUp(rectangle(200, 100, 223.5, 223.7));
