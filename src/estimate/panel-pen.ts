@@ -7,6 +7,7 @@ import {
   type Chord,
 } from "../geometry/cyclic-polygon";
 import { type Fit } from "../fence/panels";
+import { withGatesSpread } from "../fence/gates-spread";
 import { panelMix } from "../fence/panel-mix";
 import { Refusal } from "../units/refusal";
 import { type Job, lengthsIn } from "./job";
@@ -100,10 +101,8 @@ export function piecesAround(pen: PanelPen): { kind: "panel" | "gate"; length: n
   const panels = pen.lengths.flatMap((length, k) =>
     Array.from({ length: pen.counts[k] ?? 0 }, () => piece("panel", length!)),
   );
-  if (pen.gates.length === 0) return panels;
-  const share = panels.length / pen.gates.length;
-  return pen.gates.flatMap((gate, i) => [
-    piece("gate", gate),
-    ...panels.slice(Math.floor(i * share), Math.floor((i + 1) * share)),
-  ]);
+  return withGatesSpread(
+    pen.gates.map((gate) => piece("gate", gate)),
+    panels,
+  );
 }

@@ -1,5 +1,6 @@
-import { noAnswer } from "../units/refusal";
-import { messages } from "./messages";
+import { compass } from "../geometry/point";
+import { withGatesSpread } from "./gates-spread";
+import { stakeCount } from "./stakes";
 
 /** A straight piece of fence from one stake to the next clockwise: its length, ft, and the angle it takes at the center, radians. */
 export interface Piece {
@@ -27,9 +28,6 @@ export interface Stake {
   north: number;
 }
 
-/** More stakes than any fence has; a spacing of an inch would ask for as many. */
-const MOST_STAKES = 10_000;
-
 /**
  * The stakes of a fence on a circle, clockwise. The gates keep their order, and the other pieces theirs: after gate i
  * of k come floor(iN/k) - floor((i - 1)N/k) of N. The first gate's middle is at the bearing (degrees) and its first
@@ -41,8 +39,7 @@ export function layOut(
   others: readonly Pieces[],
   bearing: number,
 ): Stake[] {
-  const stakesInAll = others.reduce((sum, { count }) => sum + count, gates.length);
-  if (!(stakesInAll <= MOST_STAKES)) throw noAnswer(messages.tooManyStakes(MOST_STAKES));
+  stakeCount(others.reduce((sum, { count }) => sum + count, gates.length));
   const round = inOrder(gates, others);
   const first = gates.length > 0 ? -middle(gates[0]) : 0;
   const stakes: Stake[] = [];
@@ -78,18 +75,10 @@ function inOrder(gates: readonly Piece[], others: readonly Pieces[]): PlacedPiec
   const plain = others.flatMap(({ chord, angle, count }) =>
     Array<PlacedPiece>(count).fill({ chord, angle, isGate: false }),
   );
-  if (gates.length === 0) return plain;
-  const upTo = (i: number) => Math.floor((i * plain.length) / gates.length);
-  return gates.flatMap((gate, i) => [{ ...gate, isGate: true }, ...plain.slice(upTo(i), upTo(i + 1))]);
+  return withGatesSpread(
+    gates.map((gate) => ({ ...gate, isGate: true })),
+    plain,
+  );
 }
 
 const tie = (diameter: number, angle: number) => diameter * Math.abs(Math.sin(angle / 2));
-
-/** Degrees. The rounding in a sum of angles is far smaller, and a mile out it moves no stake by 1e-9 ft. */
-const BEARING_NOISE = 1e-11;
-
-/** A bearing from 0 to under 360 degrees; a noise under 360 is 0. */
-function compass(degrees: number): number {
-  const turned = ((degrees % 360) + 360) % 360;
-  return turned > 360 - BEARING_NOISE ? 0 : turned;
-}

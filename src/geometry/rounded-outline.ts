@@ -1,8 +1,6 @@
-import { notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
-import { messages } from "./messages";
 import { type Point, ahead, stepTo, turned } from "./point";
-import { type RoundedRectangle } from "./rounded-rectangle";
+import { cornerRadius, type RoundedRectangle } from "./rounded-rectangle";
 
 /** The sides clockwise, as seen from the near end looking along the length. */
 export const sides = ["left", "far", "right", "near"] as const;
@@ -38,11 +36,10 @@ export interface RoundedOutline {
  * piece. Refuses a corner radius over half the shorter side.
  */
 export function roundedOutline(shape: RoundedRectangle, bearing: number): RoundedOutline {
-  const { length, width, cornerRadius: radius } = shape;
+  const { length, width } = shape;
+  const radius = cornerRadius(shape);
   const straightLength = (side: number) => {
     const left = (side % 2 === 0 ? length : width) - 2 * radius;
-    if (left < -EPSILON * Math.max(1, radius))
-      throw notAllowed(messages.cornerRadius(Math.min(length, width) / 2));
     return left > EPSILON * Math.max(1, radius) ? left : 0;
   };
   const corners = [

@@ -26,7 +26,8 @@ export function roundedRectanglePerimeter(shape: RoundedRectangle): number {
 /** The distance between opposite corners of a rectangle with square corners. */
 export const diagonal = (length: number, width: number) => Math.hypot(length, width);
 
-function cornerRadius({ length, width, cornerRadius }: RoundedRectangle): number {
+/** The corner radius of a shape, at most half its shorter side. Refuses a larger one. */
+export function cornerRadius({ length, width, cornerRadius }: RoundedRectangle): number {
   const most = Math.min(length, width) / 2;
   if (cornerRadius > most * (1 + EPSILON)) throw notAllowed(messages.cornerRadius(most));
   return Math.min(cornerRadius, most);

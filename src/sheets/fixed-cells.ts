@@ -28,7 +28,7 @@ function fixedCell(cell: CellData): CellData {
   const fixed: CellData = { ...cell, note: messages.fixedInCopy };
   delete fixed.input;
   delete fixed.accepts;
-  const { format = styles.fixed.format, align = styles.fixed.align } = cell.style ?? {};
-  const look: CellStyle = { ...styles.fixed, format, align };
+  const { format, align = styles.fixed.align } = cell.style ?? {};
+  const look: CellStyle = { ...styles.fixed, ...(format && { format }), align };
   return cell.input ? { ...fixed, style: look } : fixed;
 }

@@ -22,7 +22,6 @@ const inputNumber: CellStyle = {
   color: "1B3A6B",
   fill: inputFill,
   line: "box",
-  format: "General",
   align: "right",
 };
 
@@ -68,7 +67,7 @@ export const styles = {
   inputMoney: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", format: "#,##0.00", align: "right" },
   inputWord: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "center" },
   inputText: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "left" },
-  fixed: { size: 10, color: ink, align: "right", format: "General" },
+  fixed: { size: 10, color: ink, align: "right" },
 } satisfies Record<string, CellStyle>;
 
 /** The name of one of the looks above. */

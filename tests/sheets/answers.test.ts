@@ -42,7 +42,7 @@ describe("one answer in a cell", () => {
   });
 
   it("takes several lengths as an array constant, and the user's own count as it is", () => {
-    const found = formulas({ panel_2: 10, truck_2: 16, truck_1_use: 1, truck_2_use: 2 });
+    const found = formulas({ panel_2: 10, truck_1: 10, truck_2: 16, truck_1_use: 1, truck_2_use: 2 });
     expect(found.panel_2).toBe("=INDEX(PEN.PANEL_MIX(66,{12;10},8),2)");
     expect(found.truck_2).toBe("=2");
     expect(found.sand_delivered).toBe("=SUMPRODUCT({10;16},{1;2})");

@@ -45,7 +45,6 @@ describe("writing a document into Excel", () => {
     expect(looks.get("2 1")).toHaveProperty(["Border.EdgeBottom.Style"], "Continuous");
     expect(looks.get("2 5")).toHaveProperty(["Format.HorizontalAlignment"], "Right");
     expect(looks.get("3 10")).toMatchObject({
-      format: "General",
       "Border.EdgeLeft.Style": "Continuous",
       "Border.EdgeTop.Style": "Continuous",
       "DataValidation.Rule": { decimal: { formula1: 0, formula2: 5000, operator: "Between" } },
