@@ -10,4 +10,5 @@ export default {
   },
   transformIgnorePatterns: ["node_modules/(?!(lit|lit-html|lit-element|@lit|astronomy-engine)/)"],
   testTimeout: 120_000,
+  maxWorkers: "100%",
 };

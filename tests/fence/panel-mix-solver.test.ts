@@ -86,7 +86,7 @@ describe("panelMix beside a general integer solver", () => {
         const solved = optimum("off", [...rows, `near: off <= ${Math.abs(ours - goal)}`], weights.length, []);
         expect(Math.abs(Math.abs(ours - goal) - solved!)).toBeLessThan(SLACK);
       }),
-      { numRuns: 40 },
+      { numRuns: 15 },
     );
   });
 
@@ -120,8 +120,8 @@ describe("panelMix beside a general integer solver", () => {
         else expect(cost).toBeCloseTo(solved!, 4);
         if (cost !== null) answered++;
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
-    expect(answered).toBeGreaterThan(30);
+    expect(answered).toBeGreaterThan(12);
   });
 });
