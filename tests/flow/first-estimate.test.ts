@@ -123,4 +123,15 @@ describeInBrowser("a first estimate in the browser workbook", () => {
     expect(after.cells).toEqual(before.cells);
     expect(after.cells.own_fence_1_item.value).toBe("Hired help");
   });
+
+  test("finds in the grid that every function gives what it must", async () => {
+    await page.getByRole("button", { name: "Check the functions" }).click();
+    await page.getByText("compares every function here").waitFor();
+    const verdict = async () => {
+      const { active } = await page.evaluate(() => window.penstake.host.look());
+      return String(active.values.flat().find((value) => /^\d+ of \d+ /.test(String(value))));
+    };
+    for (let k = 0; k < 50 && !/^(\d+) of \1 /.test(await verdict()); k++) await page.waitForTimeout(100);
+    expect(await verdict()).toMatch(/^(\d{2,}) of \1 /);
+  });
 });

@@ -2,6 +2,7 @@ import { type FWorksheet } from "@univerjs/preset-sheets-core";
 import { isError, type Cell } from "../../units/cell";
 import { address, isSheetName } from "../../sheets/address";
 import { type SheetPlan } from "../../sheets/plan";
+import { pricesMark } from "../../sheets/prices";
 import { contentOfPlan } from "../../sheets/workbook-content";
 import { type CellChange, type SheetContent, type WorkbookHost, type WorkbookView } from "../host";
 import { type GridWorkbook } from "./grid-workbook";
@@ -9,12 +10,9 @@ import { cellHolds, nameRefused, nameTaken, readOnly, writeFailed } from "./mess
 import { furnish, gridSheet, gridValue, selectFirst } from "./sheet-of-content";
 import { usedCells } from "./used-cells";
 
-/** What A1 of the sheet of prices says. */
-const pricesMark = "penstake prices 1";
-
 /** The workbook in the page's grid, as the panel sees it. */
 export class BrowserHost implements WorkbookHost {
-  readonly can = { openCopy: false, selfCheck: false };
+  readonly can = { openCopy: false, selfCheck: true };
 
   constructor(private readonly workbook: GridWorkbook) {}
 
