@@ -1,8 +1,7 @@
 import { type PanelPen } from "../estimate/panel-pen";
-import { sizeInWords } from "../estimate/sentences";
 import { bearingOf, onCircle, type PlanColors, type PlanFrame, type Point } from "./frame";
 import { label } from "./label";
-import { messages } from "./messages";
+import { type PlanWords } from "./messages";
 import { middleOf, type PlacedPiece } from "./pieces";
 import { shape, type Shape } from "./shape";
 
@@ -15,11 +14,12 @@ export function dimensions(
   pieces: readonly PlacedPiece[],
   frame: PlanFrame,
   colors: PlanColors,
+  words: PlanWords,
 ): Shape[] {
   return [
-    ...acrossPins(pen, frame, colors),
-    ...clearInside(pen, pieces, frame, colors),
-    ...stake(frame, colors),
+    ...acrossPins(pen, frame, colors, words),
+    ...clearInside(pen, pieces, frame, colors, words),
+    ...stake(frame, colors, words),
   ];
 }
 
@@ -28,16 +28,17 @@ const lineBetween = (from: Point, to: Point, color: string, width = 1): Shape =>
 
 function acrossPins(
   { pinCircle }: PanelPen,
-  { center, radius }: PlanFrame,
+  { center, radius, outer }: PlanFrame,
   { faint, paper }: PlanColors,
+  words: PlanWords,
 ): Shape[] {
-  const y = center.y + radius + belowPen;
+  const y = center.y + outer + belowPen;
   const ends = [-1, 1].map((side) => ({ x: center.x + side * radius, y }));
   return [
     ...ends.map((end) => lineBetween({ x: end.x, y: center.y }, { x: end.x, y: y + tick }, faint, 0.5)),
     lineBetween(ends[0], ends[1], faint),
     ...ends.map((end) => slash(end, Math.PI / 2, faint)),
-    label(messages.acrossPins(sizeInWords(pinCircle)), { x: center.x, y: y + 17 }, paper),
+    label(words.acrossPins(pinCircle), { x: center.x, y: y + 17 }, paper),
   ];
 }
 
@@ -46,6 +47,7 @@ function clearInside(
   pieces: readonly PlacedPiece[],
   { center, radius }: PlanFrame,
   { faint, paper }: PlanColors,
+  words: PlanWords,
 ): Shape[] {
   const reach = (radius * insideClear) / pinCircle;
   const along = clearOfGates(pieces, center);
@@ -53,8 +55,8 @@ function clearInside(
   return [
     lineBetween(ends[0], ends[1], faint),
     ...ends.map((end) => slash(end, along + Math.PI / 2, faint)),
-    label(sizeInWords(insideClear), { x: center.x, y: center.y + 26 }, paper),
-    label(messages.clearInside, { x: center.x, y: center.y + 43 }, paper),
+    label(words.size(insideClear), { x: center.x, y: center.y + 26 }, paper),
+    label(words.clearInside, { x: center.x, y: center.y + 43 }, paper),
   ];
 }
 
@@ -72,12 +74,12 @@ function clearOfGates(pieces: readonly PlacedPiece[], center: Point): number {
 }
 
 /** The center stake: what the whole pen is measured from. */
-function stake({ center }: PlanFrame, { ink, paper }: PlanColors): Shape[] {
+function stake({ center }: PlanFrame, { ink, paper }: PlanColors, words: PlanWords): Shape[] {
   const arm = 7;
   return [
     lineBetween({ x: center.x - arm, y: center.y }, { x: center.x + arm, y: center.y }, ink, 1.5),
     lineBetween({ x: center.x, y: center.y - arm }, { x: center.x, y: center.y + arm }, ink, 1.5),
     shape("circle", { cx: center.x, cy: center.y, r: 3.5, fill: paper, stroke: ink, "stroke-width": 1.5 }),
-    label(messages.centerStake, { x: center.x, y: center.y - 13 }, paper),
+    label(words.centerStake, { x: center.x, y: center.y - 13 }, paper),
   ];
 }

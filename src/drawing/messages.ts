@@ -1,11 +1,45 @@
-/** What this room can say to a user. */
-export const messages = {
-  title: "Plan of the pen",
-  panel: (place: number, of: number, length: string) => `Panel ${place} of ${of}, ${length}`,
-  gate: (place: number, of: number, length: string) =>
-    of === 1 ? `Gate, ${length}` : `Gate ${place} of ${of}, ${length}`,
-  gateLabel: (length: string) => `gate ${length}`,
-  acrossPins: (size: string) => `${size} across the pins`,
-  clearInside: "clear inside",
-  centerStake: "center stake",
+import { type Language, type North } from "../estimate/fields";
+import { sizeInWords } from "../estimate/sentences";
+import { feetInches } from "../units/feet-inches";
+import { degrees } from "../units/number-text";
+
+/** What a plan says beside its lines. */
+export interface PlanWords {
+  title: string;
+  panel(place: number, of: number, length: string): string;
+  gate(place: number, of: number, length: string): string;
+  gateLabel(length: string, bearing?: number): string;
+  acrossPins(feet: number): string;
+  clearInside: string;
+  size(feet: number): string;
+  centerStake: string;
+  north(which: North): string;
+}
+
+/** What this room can say to a user, in English and, for the crew's plan, in Spanish. */
+export const messages: Record<Language, PlanWords> = {
+  en: {
+    title: "Plan of the pen",
+    panel: (place, of, length) => `Panel ${place} of ${of}, ${length}`,
+    gate: (place, of, length) => (of === 1 ? `Gate, ${length}` : `Gate ${place} of ${of}, ${length}`),
+    gateLabel: (length, bearing) => `gate ${length}${bearing === undefined ? "" : ` at ${degrees(bearing)}`}`,
+    acrossPins: (feet) => `${sizeInWords(feet)} across the pins`,
+    clearInside: "clear inside",
+    size: sizeInWords,
+    centerStake: "center stake",
+    north: (which) => `${which} north`,
+  },
+  es: {
+    title: "Plano del corral",
+    panel: (place, of, length) => `Panel ${place} de ${of}, ${length}`,
+    gate: (place, of, length) => (of === 1 ? `Puerta, ${length}` : `Puerta ${place} de ${of}, ${length}`),
+    gateLabel: (length, bearing) =>
+      `puerta ${length}${bearing === undefined ? "" : ` a ${degrees(bearing)}`}`,
+    acrossPins: (feet) => `${feetInches(feet, 4)} entre pasadores`,
+    clearInside: "libre por dentro",
+    size: (feet) => feetInches(feet, 4),
+    centerStake: "estaca central",
+    north: (which) =>
+      ({ site: "norte de obra", magnetic: "norte magnético", true: "norte verdadero" })[which],
+  },
 };

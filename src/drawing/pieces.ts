@@ -1,7 +1,7 @@
 import { piecesAround, type PanelPen } from "../estimate/panel-pen";
 import { pieceInWords } from "../estimate/sentences";
-import { onCircle, type PlanFrame, type Point } from "./frame";
-import { messages } from "./messages";
+import { angleOf, onCircle, type PlanFrame, type Point } from "./frame";
+import { messages, type PlanWords } from "./messages";
 
 /** One straight piece of the fence on the drawing, and what it is called. Lengths in ft. */
 export interface PlacedPiece {
@@ -12,16 +12,26 @@ export interface PlacedPiece {
   to: Point;
 }
 
-/** The pieces in the order they stand, clockwise; the first one's middle is at the foot of the plan. */
-export function placedPieces(pen: PanelPen, { center, radius }: PlanFrame): PlacedPiece[] {
+/**
+ * The pieces in the order they stand, clockwise. The first one's middle is at the foot of the plan; with a bearing,
+ * degrees, the plan's top is north and the pen lies as its layout does: the first gate's middle, without a gate the
+ * first pin, at the bearing.
+ */
+export function placedPieces(
+  pen: PanelPen,
+  { center, radius }: PlanFrame,
+  bearing?: number,
+  words: PlanWords = messages.en,
+): PlacedPiece[] {
   const pieces = piecesAround(pen);
   const all = { panel: pieces.length - pen.gates.length, gate: pen.gates.length };
   const placed = { panel: 0, gate: 0 };
-  let angle = Math.PI / 2 - (pieces[0]?.angle ?? 0) / 2;
+  const toMiddle = bearing === undefined || pen.gates.length > 0 ? (pieces[0]?.angle ?? 0) / 2 : 0;
+  let angle = angleOf(bearing ?? 180) - toMiddle;
   return pieces.map(({ kind, length, angle: turn }) => {
     const from = onCircle(center, radius, angle);
     angle += turn;
-    const name = messages[kind](++placed[kind], all[kind], pieceInWords(length));
+    const name = words[kind](++placed[kind], all[kind], pieceInWords(length));
     return { kind, name, length, from, to: onCircle(center, radius, angle) };
   });
 }

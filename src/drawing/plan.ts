@@ -1,18 +1,35 @@
 import { type PanelPen } from "../estimate/panel-pen";
+import { type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
 import { feetInches } from "../units/feet-inches";
 import { dimensions } from "./dimensions";
 import { bearingOf, onCircle, planFrame, type PlanColors, type PlanFrame, type Point } from "./frame";
 import { label } from "./label";
-import { messages } from "./messages";
+import { messages, type PlanWords } from "./messages";
+import { northArrow } from "./north-arrow";
 import { middleOf, placedPieces, type PlacedPiece } from "./pieces";
+import { referenceMarks, type Reference } from "./reference-marks";
 import { shape, svgText, type Shape } from "./shape";
+import { stakeNumbers } from "./stake-numbers";
 
-/** How a plan is drawn: its width in pixels (100 and up; its height follows), and its colors. */
+/** How a plan is drawn. What a crew sets stakes by is on it where it is asked for. */
 export interface PlanOptions {
+  /** Pixels, 100 and up; the height follows. */
   width?: number;
   colors?: PlanColors;
+  /** Where the middle of the first gate lies, degrees clockwise from the top; at the foot unless told. */
+  bearing?: number;
+  /** The north that the top is: an arrow names it, and the gate says its bearing. */
+  north?: North;
+  /** Numbers the stakes, as many as there is room for. */
+  numbered?: boolean;
+  /** Stakes outside the pen, from which its center can be set again. */
+  references?: readonly Reference[];
+  language?: Language;
 }
+
+/** Pixels around the pen for the numbers of its stakes. */
+const rim = 18;
 
 const printed: PlanColors = { ink: "#000000", faint: "#555555", paper: "#ffffff" };
 
@@ -21,9 +38,13 @@ const printed: PlanColors = { ink: "#000000", faint: "#555555", paper: "#ffffff"
  * stake, and the sizes across. Gates are drawn double, so they can be told without color. Every piece carries its
  * place in `data-piece`, and its name and length as its title.
  */
-export function planShape(pen: PanelPen, { width = 318, colors = printed }: PlanOptions = {}): Shape {
-  const frame = planFrame(width);
-  const pieces = placedPieces(pen, frame);
+export function planShape(pen: PanelPen, options: PlanOptions = {}): Shape {
+  const { width = 318, colors = printed, bearing, north, numbered, references = [] } = options;
+  const words = messages[options.language ?? "en"];
+  const reach = Math.max(1, ...references.map(({ distance }) => distance / (pen.pinCircle / 2)));
+  const frame = planFrame(width, { reach, rim: numbered ? rim : 0 });
+  const pieces = placedPieces(pen, frame, bearing, words);
+  const said = north && (bearing ?? 180);
   const { center, radius } = frame;
   const pin = pieces.length > 90 ? 1.2 : 2.2;
   return shape(
@@ -38,15 +59,20 @@ export function planShape(pen: PanelPen, { width = 318, colors = printed }: Plan
       "font-size": 14,
       fill: colors.ink,
     },
-    shape("title", {}, messages.title),
-    shape("desc", {}, penSentence(pen)),
+    shape("title", {}, words.title),
+    shape("desc", {}, options.language === "es" ? words.acrossPins(pen.pinCircle) : penSentence(pen)),
     shape("circle", {
       cx: center.x, cy: center.y, r: radius, fill: "none", stroke: colors.faint, "stroke-width": 0.75, "stroke-dasharray": "2 4",
     }), // prettier-ignore
-    ...dimensions(pen, pieces, frame, colors),
+    ...dimensions(pen, pieces, frame, colors, words),
     ...pieces.map((piece, place) => pieceShape(piece, place, colors)),
     ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
-    ...pieces.filter(({ kind }) => kind === "gate").map((gate) => gateLabel(gate, frame, colors.paper)),
+    ...pieces
+      .filter(({ kind }) => kind === "gate")
+      .map((gate, k) => gateLabel(gate, frame, colors.paper, words, k === 0 ? said : undefined)),
+    ...(numbered ? stakeNumbers(pieces, frame, colors.paper) : []),
+    ...references.flatMap((reference) => referenceMarks(reference, pen.pinCircle / 2, frame, colors)),
+    ...(north ? northArrow(words.north(north), width, colors) : []),
   );
 }
 
@@ -76,12 +102,18 @@ function inset(from: Point, to: Point, by: number) {
 }
 
 /** A gate's label stands inside the pen, beside the gate, so that the pen can fill the plan's width. */
-function gateLabel(gate: PlacedPiece, { center, radius }: PlanFrame, paper: string): Shape {
+function gateLabel(
+  gate: PlacedPiece,
+  { center, radius }: PlanFrame,
+  paper: string,
+  words: PlanWords,
+  bearing?: number,
+): Shape {
   const angle = bearingOf(middleOf(gate), center);
   const at = onCircle(center, radius - 12, angle);
   const across = Math.cos(angle);
   return label(
-    messages.gateLabel(feetInches(gate.length)),
+    words.gateLabel(feetInches(gate.length), bearing),
     { x: at.x, y: at.y + 5 - 8 * Math.sin(angle) },
     paper,
     { "text-anchor": across > 0.4 ? "end" : across < -0.4 ? "start" : "middle" },

@@ -4,8 +4,12 @@ export interface Label {
   es: string;
 }
 
+/** One of those languages. */
+export type Language = keyof Label;
+
 /** The groups that fields stand in, in the order of the estimate sheet. */
-export type Section = "job" | "pen" | "fence" | "gates" | "footing" | "hauling" | "supplies" | "charges";
+export type Section =
+  "job" | "pen" | "layout" | "fence" | "gates" | "footing" | "hauling" | "supplies" | "charges";
 
 /** The documents that can show a field. */
 export type DocumentKind = "estimate" | "bid" | "price request" | "layout sheet";
@@ -56,8 +60,20 @@ export const sandUnits = ["ton", "cu yd"] as const;
 /** What the profit's percentage is of: of the cost (markup) or of the price (margin). */
 export const profitKinds = ["markup", "margin"] as const;
 
+/** The languages that a crew's documents can be written in. */
+export const languages = { English: "en", Spanish: "es" } as const satisfies Record<string, Language>;
+
+/** What bearings are counted from: a north that the crew picked, the compass needle's, or the map's. */
+export const norths = ["site", "magnetic", "true"] as const;
+export type North = (typeof norths)[number];
+
+/** The side of a gate's hinges as seen from outside, facing the pen. */
+export const hands = ["right", "left"] as const;
+export type Hand = (typeof hands)[number];
+
 const everywhere = ["estimate", "bid", "price request", "layout sheet"] as const;
 const inHouse = ["estimate"] as const;
+const onLayout = ["estimate", "layout sheet"] as const;
 
 type Draft = Omit<Field, "label" | "documents" | "default" | "quick" | "unit"> &
   Partial<Pick<Field, "default" | "quick" | "unit" | "documents">>;
@@ -127,6 +143,18 @@ export const fields: readonly Field[] = [
   }), // prettier-ignore
   field("Budget", "Presupuesto", {
     key: "budget", kind: "money", unit: "$", range: [0, 10_000_000], section: "pen", quick: true,
+  }), // prettier-ignore
+  field("Bearing of the first gate's middle", "Rumbo al centro de la primera puerta", {
+    key: "gate_bearing", kind: "number", unit: "°", range: [0, 360], default: 180, section: "layout", documents: onLayout,
+  }), // prettier-ignore
+  field("Bearings are from north", "Los rumbos son desde el norte", {
+    key: "north", kind: "choice", options: norths, default: "site", section: "layout", documents: onLayout,
+  }), // prettier-ignore
+  field("Gate hinges, seen from outside", "Bisagras, vistas desde afuera", {
+    key: "gate_hand", kind: "choice", options: hands, default: "right", section: "layout", documents: onLayout,
+  }), // prettier-ignore
+  field("Language of the layout sheet", "Idioma de la hoja de trazo", {
+    key: "language", kind: "choice", options: Object.keys(languages), default: "English", section: "layout", documents: onLayout,
   }), // prettier-ignore
   ...inSlots("panel", "Panel length", "Largo de panel", {
     kind: "length", unit: "ft", range: [1, 40], section: "fence", documents: everywhere,

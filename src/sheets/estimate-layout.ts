@@ -78,7 +78,7 @@ export const layout: SectionLayout[] = [
         ...figures("pin_circle", "inside_clear", "distance_around", "area", "one_under", "one_over"),
         warning("plan_warning", 4),
       ],
-      ["job", "pen"],
+      ["job", "pen", "layout"],
     ),
     leastRows: planRows,
   },

@@ -21,3 +21,6 @@ export function readNumber(text: string): number {
   if (!found) throw notAllowed(messages.unreadable(text, messages.numberExamples));
   return (found[1] === "-" ? -1 : 1) * decimal(found[2]) + 0;
 }
+
+/** A bearing or an angle as a crew reads it, to a tenth of a degree: 180° or 7.5°. */
+export const degrees = (angle: number) => `${Math.round(angle * 10) / 10}°`;

@@ -10,6 +10,7 @@ const say = {
   sections: {
     job: "Job",
     pen: "Pen",
+    layout: "Layout sheet",
     fence: "Fence",
     gates: "Gates",
     footing: "Footing",
