@@ -36,8 +36,10 @@ export interface PrintSetUp {
   landscape: boolean;
   /** Pages wide and tall to fit on; a height of 0 takes as many as it needs. */
   pages: { wide: number; tall: number };
-  /** Header rows repeated on every page, from the top row. */
+  /** How many header rows are repeated on every page; 0 for none. */
   repeatRows: number;
+  /** The first of them, where that is not the top row; on the pages above it they do not show. */
+  repeatFrom?: number;
   /** Plain text at the left of every page's foot; the host puts the page number at the right. */
   footer: string;
 }
@@ -55,4 +57,12 @@ export interface SheetPlan {
   frozenRows: number;
   print: PrintSetUp;
   pictures: PlanPicture[];
+}
+
+/** The header rows that are repeated on every page, as a spreadsheet counts them from 1; none where there are none. */
+export function repeatedRows({
+  repeatRows,
+  repeatFrom = 0,
+}: PrintSetUp): [first: number, last: number] | undefined {
+  return repeatRows > 0 ? [repeatFrom + 1, repeatFrom + repeatRows] : undefined;
 }

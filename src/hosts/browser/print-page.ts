@@ -1,5 +1,5 @@
 import { type CellStyle } from "../../sheets/styles";
-import { type PrintSetUp } from "../../sheets/plan";
+import { repeatedRows, type PrintSetUp } from "../../sheets/plan";
 import { type CellData, type SheetData } from "../../sheets/workbook-content";
 import { pictureSource } from "./picture";
 import { pixelsOfColumn } from "./screen-units";
@@ -35,8 +35,27 @@ export function printPage(sheet: SheetData, shown: (row: number, column: number)
   style.textContent = `@page { size: ${turned(set)}; margin: 0.5in 0.5in 0.6in; ${footer(set.footer)} }${sheetLook}`;
   page.head.append(style);
 
+  const cells = new Map(sheet.cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+  const write = { page, sheet, cells, columns, rows, shown };
+  const [first, last] = repeatedRows(set) ?? [1, 0];
+  const above = rows.filter((row) => row < first - 1);
+  const headers = rows.filter((row) => row >= first - 1 && row < last);
+  const lines = (some: number[]) => some.map((row) => line(write, row));
+  // What stands above the repeated headers is a table of its own: a head shows on its table's first page too.
+  if (above.length > 0) page.body.append(tableOf(page, widths, [], lines(above)));
+  const below = rows.filter((row) => row >= Math.max(first - 1, last));
+  page.body.append(tableOf(page, widths, lines(headers), lines(below)));
+  return page;
+}
+
+type Row = HTMLTableRowElement;
+
+function tableOf(page: Document, widths: number[], headers: Row[], lines: Row[]): HTMLTableElement {
   const table = page.createElement("table");
-  table.style.width = scaled(wide, "px");
+  table.style.width = scaled(
+    widths.reduce((sum, width) => sum + width, 0),
+    "px",
+  );
   const group = page.createElement("colgroup");
   for (const width of widths) {
     const column = page.createElement("col");
@@ -44,12 +63,10 @@ export function printPage(sheet: SheetData, shown: (row: number, column: number)
     group.append(column);
   }
   const [head, body] = [page.createElement("thead"), page.createElement("tbody")];
-  const cells = new Map(sheet.cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
-  const write = { page, sheet, cells, columns, rows, shown };
-  for (const row of rows) (row < set.repeatRows ? head : body).append(line(write, row));
+  head.append(...headers);
+  body.append(...lines);
   table.append(group, head, body);
-  page.body.append(table);
-  return page;
+  return table;
 }
 
 /** Makes a page smaller until it is as few pages tall as its sheet asks for. It must stand in a frame already. */

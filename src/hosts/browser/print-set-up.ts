@@ -26,6 +26,11 @@ export function followRows(grid: Grid): void {
     const sign = change.startsWith("insert") ? 1 : -1;
     const rows = sign * (range.endRow - range.startRow + 1);
     const columns = sign * (range.endColumn - range.startColumn + 1);
+    const { repeatFrom } = set;
+    const from =
+      change.includes("row") && repeatFrom !== undefined
+        ? { repeatFrom: moved(repeatFrom, range.startRow, rows) }
+        : {};
     const area = change.includes("row")
       ? { left, right, top: moved(top, range.startRow, rows), bottom: moved(bottom, range.startRow, rows) }
       : {
@@ -34,7 +39,7 @@ export function followRows(grid: Grid): void {
           left: moved(left, range.startColumn, columns),
           right: moved(right, range.startColumn, columns),
         };
-    worksheet.setCustomMetadata({ ...worksheet.getCustomMetadata(), print: { ...set, area } });
+    worksheet.setCustomMetadata({ ...worksheet.getCustomMetadata(), print: { ...set, ...from, area } });
   });
 }
 

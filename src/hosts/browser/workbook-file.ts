@@ -163,8 +163,14 @@ function checkedResource(resources: unknown[], name: string, fits: (entry: unkno
 function isPrintSetUp(set: unknown): boolean {
   if (!isRecord(set) || !isRecord(set.area) || !isRecord(set.pages) || typeof set.footer !== "string")
     return false;
-  const { area, pages, repeatRows } = set as { area: Fields; pages: Fields; repeatRows: unknown };
-  const lines = [area.top, area.left, area.bottom, area.right, pages.wide, pages.tall, repeatRows];
+  const {
+    area,
+    pages,
+    repeatRows,
+    repeatFrom = 0,
+  } = set as Record<string, unknown> & { area: Fields; pages: Fields };
+  const { top, left, bottom, right } = area;
+  const lines = [top, left, bottom, right, pages.wide, pages.tall, repeatRows, repeatFrom];
   return lines.every((count) => isCount(count, mostRows));
 }
 

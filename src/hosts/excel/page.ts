@@ -1,4 +1,4 @@
-import { type PrintSetUp } from "../../sheets/plan";
+import { repeatedRows, type PrintSetUp } from "../../sheets/plan";
 import { areaAddress } from "./areas";
 
 /** Sets how a new sheet prints. */
@@ -10,7 +10,8 @@ export function setUpPage(sheet: Excel.Worksheet, print: PrintSetUp): void {
     ...(print.pages.tall > 0 && { verticalFitToPages: print.pages.tall }),
   };
   page.setPrintArea(areaAddress(print.area));
-  if (print.repeatRows > 0) page.setPrintTitleRows(`$1:$${print.repeatRows}`);
+  const repeated = repeatedRows(print);
+  if (repeated) page.setPrintTitleRows(repeated.map((row) => `$${row}`).join(":"));
   const foot = page.headersFooters.defaultForAllPages;
   // In a footer an ampersand begins a code; two stand for one.
   foot.leftFooter = `&8 ${print.footer.replace(/&/g, "&&")}`;

@@ -58,6 +58,7 @@ function corners(area: string): Merge | undefined {
 function printSetUp({ pageSetup, headerFooter }: Worksheet, part: SheetPart): { print?: PrintSetUp } {
   const area = corners(part.printArea ?? "");
   if (!area) return {};
+  const [, first = 1, last = 0] = (/\$(\d+):\$(\d+)$/.exec(part.printTitles ?? "") ?? []).map(Number);
   const { orientation, fitToPage, fitToWidth = 1, fitToHeight = 1 } = pageSetup;
   // The left part of a footer without its codes; the page's number is written anew.
   const [, footer = ""] =
@@ -67,7 +68,8 @@ function printSetUp({ pageSetup, headerFooter }: Worksheet, part: SheetPart): { 
       area,
       landscape: orientation === "landscape",
       pages: fitToPage ? { wide: fitToWidth, tall: fitToHeight } : { wide: 1, tall: 0 },
-      repeatRows: Number(/\$1:\$(\d+)$/.exec(part.printTitles ?? "")?.[1] ?? 0),
+      repeatRows: Math.max(0, last - first + 1),
+      ...(first > 1 ? { repeatFrom: first - 1 } : {}),
       footer: footer.replace(/&\d+ ?/g, "").replace(/&&/g, "&"),
     },
   };

@@ -1,7 +1,7 @@
 import ExcelJS, { type Cell as FileCell, type CellValue, type Workbook, type Worksheet } from "exceljs";
 import JSZip from "jszip";
 import { address, isSheetName } from "../../sheets/address";
-import { type PrintSetUp } from "../../sheets/plan";
+import { repeatedRows, type PrintSetUp } from "../../sheets/plan";
 import { type CellData, type SheetData, type WorkbookContent } from "../../sheets/workbook-content";
 import { isError, type Cell } from "../../units/cell";
 import { fileStyle } from "./cell-look";
@@ -87,13 +87,14 @@ const corner = (row: number, column: number) => address({ row, column, fixedRow:
 
 function setUpPrint(sheet: Worksheet, print: PrintSetUp): void {
   const { top, left, bottom, right } = print.area;
+  const repeated = repeatedRows(print);
   Object.assign(sheet.pageSetup, {
     orientation: print.landscape ? "landscape" : "portrait",
     fitToPage: true,
     fitToWidth: print.pages.wide,
     fitToHeight: print.pages.tall,
     printArea: `${corner(top, left)}:${corner(bottom, right)}`,
-    ...(print.repeatRows > 0 ? { printTitlesRow: `1:${print.repeatRows}` } : {}),
+    ...(repeated ? { printTitlesRow: repeated.join(":") } : {}),
   });
   // In a footer an ampersand begins a code; two stand for one.
   sheet.headerFooter.oddFooter = `&L&8 ${print.footer.replace(/&/g, "&&")}&R&8 &P / &N`;

@@ -95,6 +95,15 @@ describeInBrowser("printing the active sheet", () => {
     expect(pdfText(file).match(/Quantity/g)).toHaveLength(pageCount(file));
   });
 
+  test("shows headers below the top where they stand, and from there on every page", async () => {
+    const plan = longPlan("Low headers", 20, 30);
+    const low = { ...plan, cells: plan.cells.map((cell) => ({ ...cell, row: cell.row === 2 ? 40 : cell.row === 40 ? 2 : cell.row })) }; // prettier-ignore
+    const file = await pdf(await printed({ ...low, print: { ...low.print, repeatRows: 1, repeatFrom: 40 } }));
+    const text = pdfText(file);
+    expect(text.indexOf("Quantity")).toBeGreaterThan(text.indexOf("Line 37."));
+    expect(text.match(/Quantity/g)!.length).toBe(pageCount(file) - 1);
+  });
+
   test("leaves no frame behind in the page", async () => {
     expect(await page.locator("iframe").count()).toBe(0);
   });

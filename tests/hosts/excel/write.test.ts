@@ -23,6 +23,13 @@ describe("writing a document into Excel", () => {
     expect(sheetNamed(excel, "Estimate 1").cells.size).toBeGreaterThan(1500);
   });
 
+  it("repeats header rows from where they stand", async () => {
+    const excel = countingWorkbook();
+    const plan = small("Layout");
+    await excel.host.write([{ ...plan, print: { ...plan.print, repeatFrom: 12 } }]);
+    expect(sheetNamed(excel, "Layout").set.titleRows).toBe("$13:$14");
+  });
+
   it("gives every cell its content and shows the sheet named last", async () => {
     const excel = countingWorkbook();
     await excel.host.write([small("Prices"), small("Estimate 1")]);

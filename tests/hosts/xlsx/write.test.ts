@@ -67,6 +67,13 @@ test("no name but print areas and titles is defined, and a quote in a sheet's na
   ]);
 }); // prettier-ignore
 
+test("header rows below the top of a sheet are repeated from where they stand, and read back so", async () => {
+  const print = { ...estimateBook().sheets[1].print!, repeatRows: 2, repeatFrom: 6 };
+  const bytes = await writeXlsx({ sheets: [sheet("Job", [cell(0, 0, 1)], { print })] });
+  expect((await partsOf(bytes))["xl/workbook.xml"]).toContain("!$7:$8</definedName>");
+  expect((await readXlsx(bytes)).content.sheets[0].print).toEqual(print);
+});
+
 test("the file's properties name no person, company or path", async () => {
   const parts = await partsOf(await writeXlsx(estimateBook()));
   const properties = parts["docProps/core.xml"] + parts["docProps/app.xml"];
