@@ -184,7 +184,11 @@ export class Controller extends Runner {
     this.changed();
   }
 
-  private readonly see = (view: WorkbookView) => this.set(looked(this.state, view));
+  private readonly see = (view: WorkbookView) => {
+    const before = this.state.view?.active.name;
+    if (!this.busy && before !== undefined && before !== view.active.name) this.notice = undefined;
+    this.set(looked(this.state, view));
+  };
 
   /** The estimate of the fields as its sheet stands now, shown in the workbook. */
   private async present(): Promise<Source> {

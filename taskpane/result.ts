@@ -58,9 +58,9 @@ export function figurer() {
     return found;
   }
 
-  /** What the sheet's own inputs lead to, beside what it shows. */
+  /** What the sheet's own inputs lead to, beside what it shows; nothing while one of them cannot be told. */
   function changesIn({ sheet, job, problems }: Source, prices: readonly PriceRow[]): OwnChange[] {
-    if (Object.keys(problems).length > 0) return [];
+    if (Object.keys(problems).length > 0 || sheet.missing.length > 0) return [];
     const figured = figure(job, prices, sheet.own);
     return "result" in figured ? ownChanges(sheet, figured.result.figures) : [];
   }

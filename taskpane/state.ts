@@ -97,7 +97,8 @@ export function looked(before: PanelState, view: WorkbookView): PanelState {
   if (source && isEstimate(active) && (active.name === source.name || isRenamed(before, view)))
     state = refreshed(state, source, active);
   else if (source && (!sheetNames.includes(source.name) || active.name === source.name))
-    state = { ...state, source: undefined, lost: source.name };
+    state =
+      unwritten(before).length > 0 ? { ...state, source: undefined, lost: source.name } : emptied(state);
   const mayShow = isEstimate(active) && active.name !== state.source?.name && !state.passed;
   return mayShow && unwritten(state).length === 0 ? shown(state, active) : state;
 }
@@ -158,6 +159,14 @@ function withAside(state: PanelState): readonly Aside[] {
   const answers = Object.fromEntries(keys.map((key) => [key, state.answers[key]]));
   return keys.length > 0 ? [...state.aside, { answers, source: state.source?.name }] : state.aside;
 }
+
+/** The state after its estimate is gone with nothing unwritten: as if none had been shown. */
+const emptied = (state: PanelState): PanelState => ({
+  ...state,
+  ...read(newJob()),
+  source: undefined,
+  lost: undefined,
+});
 
 /** A new job; the estimate that is selected is not shown by itself. */
 export function newJobIn(state: PanelState): PanelState {

@@ -1,4 +1,4 @@
-import { feetInches } from "../units/feet-inches";
+import { feetInches, inchesAlone } from "../units/feet-inches";
 import { equal } from "../units/rounding";
 import { messages } from "./messages";
 import { type PanelPen } from "./panel-pen";
@@ -68,7 +68,7 @@ export function sandSentence({
 }: Sand): string {
   if (need === 0 && delivered === 0) return "No sand";
   const loads = counts.flatMap((count, k) => (count ? [loadsInWords(count, trimmed(trucks[k]!, 2))] : []));
-  const depth = (inches: number) => feetInches(inches / 12, 8, "words");
+  const depth = (inches: number) => inchesAlone(inches, 8, "words");
   const settled = equal(depthLoose, depthSettled) ? "" : `, ${depth(depthSettled)} settled`;
   return [
     `${trucks.every((truck) => truck === null) ? "By the yard" : listed(loads) || "No load"}: `,
@@ -89,8 +89,10 @@ function nearness(overPercent: number | null): string {
   return percent === "0" ? "just what is needed" : `${percent} % ${overPercent > 0 ? "over" : "short"}`;
 }
 
-/** What to think over about the sand: too much of it, or too deep; nothing where neither is so. */
-export function sandWarning({ overPercent }: Sand, depth: number): string {
-  if ((overPercent ?? 0) > 10) return messages.tooMuchSand;
-  return depth > 6 ? messages.deepFooting : "";
+/** What to think over about the sand: too deep, by what was asked or by what comes, and too much of it. */
+export function sandWarnings({ overPercent, depthLoose }: Sand, depth: number): string[] {
+  return [
+    ...(Math.max(depth, depthLoose) > 6 ? [messages.deepFooting] : []),
+    ...((overPercent ?? 0) > 10 ? [messages.tooMuchSand] : []),
+  ];
 }

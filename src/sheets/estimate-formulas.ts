@@ -109,6 +109,9 @@ export function sandFormulas(sheet: Sheet): Record<string, Expression> {
   const need = at("sand_need");
   const byYard = operate(at("sand_unit"), "=", "cu yd");
   const delivered = sum(slotKeys("truck").map((key) => times(number(at(key)), number(at(`${key}_count`)))));
+  const much = above(number(at("sand_over")), 10);
+  const deepest = call("MAX", number(at("depth")), number(at("depth_loose")));
+  const deep = blankUnless(above(deepest, 6), estimateMessages.deepFooting);
   const found: Record<string, Expression> = {
     sand_need: pen("FILL", at("area"), at("depth"), at("overrun"), at("settle")),
     sand_delivered: when(operate(call("COUNTIF", trucks, ">0"), "=", 0), need, delivered),
@@ -117,10 +120,10 @@ export function sandFormulas(sheet: Sheet): Record<string, Expression> {
     depth_settled: times(at("depth_loose"), minus(1, over(number(at("settle")), 100))),
     sand_count: when(byYard, at("sand_delivered"), times(at("sand_delivered"), orDefault("tons_per_cy"))),
     sand_unit_shown: when(byYard, "cu yd", "ton"),
-    footing_warning: when(
-      above(number(at("sand_over")), 10),
-      estimateMessages.tooMuchSand,
-      blankUnless(above(number(at("depth")), 6), estimateMessages.deepFooting),
+    footing_warning: text(
+      deep,
+      when(operate(deep, "=", ""), "", blankUnless(much, " · ")),
+      blankUnless(much, estimateMessages.tooMuchSand),
     ),
   };
   slotKeys("truck").forEach((key, k) => {

@@ -37,14 +37,17 @@ export const isEstimate = ({ values }: Shown) => values[0]?.[0] === estimateMark
 
 /**
  * Reads an estimate from what its sheet shows. Column A says which keys a row holds and the hidden first row in which
- * column each stands, so inserted rows and columns do no harm.
+ * column each stands, so inserted rows and columns do no harm. Of two rows with one key the upper counts. An input
+ * whose key is missing is read where its row still stands.
  */
 export function readEstimate(sheet: Shown): EstimateSheet {
   const cells = keyedCells(sheet.values);
-  const valueOf = (key: string): Cell => cells[key]?.value ?? null;
+  const missing = fields.filter(({ key }) => !(key in cells)).map(({ key }) => key);
+  const found = missing.length > 0 ? keyedCells(withKeysBack(cells, missing, sheet.values)) : cells;
+  const valueOf = (key: string): Cell => found[key]?.value ?? null;
   const job: Job = {};
   for (const field of fields)
-    job[field.key] = field.key in cells ? asField(valueOf(field.key)) : field.default;
+    job[field.key] = field.key in found ? asField(valueOf(field.key)) : field.default;
   const number = (key: string) => (typeof valueOf(key) === "number" ? (valueOf(key) as number) : null);
   return {
     name: sheet.name,
@@ -56,8 +59,14 @@ export function readEstimate(sheet: Shown): EstimateSheet {
       taxed: String(valueOf(`${key}_taxed`) ?? "").toLowerCase() === "yes",
     })),
     cells,
-    missing: fields.filter(({ key }) => !(key in cells)).map(({ key }) => key),
+    missing,
   };
+}
+
+/** What the sheet shows with the missing keys back in their rows, as far as those still stand. */
+function withKeysBack(cells: EstimateSheet["cells"], missing: string[], values: Cell[][]): Cell[][] {
+  const back = new Map(restoredKeys({ cells, missing }, values).map(({ row, value }) => [row, value]));
+  return values.map((row, at) => (back.has(at) ? [back.get(at)!, ...row.slice(1)] : row));
 }
 
 const asField = (value: Cell): FieldValue =>
@@ -71,7 +80,7 @@ function keyedCells(values: Cell[][]): Record<string, KeyedCell> {
     for (const pair of row[0].split(" ")) {
       const [name, key] = pair.split("=");
       const column = columnOf.get(name);
-      if (key && column !== undefined) cells[key] = { row: at, column, value: row[column] ?? null };
+      if (key && column !== undefined) cells[key] ??= { row: at, column, value: row[column] ?? null };
     }
   });
   return cells;
@@ -130,7 +139,7 @@ export function changedInputs(
  * neighbors, with an empty key. A field whose whole row is gone is not among them.
  */
 export function restoredKeys(
-  sheet: EstimateSheet,
+  sheet: Pick<EstimateSheet, "cells" | "missing">,
   values: Cell[][],
 ): { row: number; column: number; value: string }[] {
   const rows = laidOut().sections.flatMap((section) => section.rows);

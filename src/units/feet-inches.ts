@@ -19,6 +19,11 @@ export function feetInches(feet: number, denominator = 16, marks: keyof typeof M
   return whole > 0 ? `${sign}${whole}${footMark} ${inches}` : `${sign}${inches}`;
 }
 
+/** A length of 0 inches or more as inches alone, however long, rounded the same way: 14 1/2". */
+export function inchesAlone(inches: number, denominator = 16, marks: keyof typeof MARKS = "signs"): string {
+  return `${mixed(roundDown(inches * denominator + 0.5), denominator, false)}${MARKS[marks][1]}`;
+}
+
 /** So many parts as a whole number and a fraction in lowest terms; behind feet the whole number is written even if 0. */
 function mixed(parts: number, denominator: number, behindFeet: boolean): string {
   const whole = Math.floor(parts / denominator);

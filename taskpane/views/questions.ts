@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf, fields, slots, type Field, type SlotList } from "../../src/estimate/fields";
 import { suggestions } from "../../src/estimate/purposes";
-import { otherSizesSentence, penSentence, sandSentence, sandWarning } from "../../src/estimate/sentences";
+import { otherSizesSentence, penSentence, sandSentence, sandWarnings } from "../../src/estimate/sentences";
 import { placesInUse, unbroken, without } from "../shown";
 import { type Context } from "./context";
 import { fieldId, fieldView, sentence } from "./field";
@@ -54,7 +54,7 @@ export function questionsView(context: Context): TemplateResult {
       ${of("footing").map(one)}${slotsView(context, "truck")}
       <div class="answer ${old ? "old" : ""}" role="status">
         <p class="said">${result ? unbroken(sandSentence(result.made.sand)) : say.none}</p>
-        <p class="refusal">${result ? sandWarning(result.made.sand, Number(panel.state.good.depth)) : nothing}</p>
+        <p class="refusal">${result ? sandWarnings(result.made.sand, Number(panel.state.good.depth)).join(" · ") : nothing}</p>
       </div>
     </section>
     <section>

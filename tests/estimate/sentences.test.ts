@@ -5,7 +5,7 @@ import {
   penSentence,
   piecesSentence,
   sandSentence,
-  sandWarning,
+  sandWarnings,
 } from "../../src/estimate/sentences";
 import { type Sand } from "../../src/estimate/sand";
 import { penOf } from "../drawing/pens";
@@ -102,8 +102,10 @@ describe("sand in a builder's words", () => {
   }); // prettier-ignore
 
   it("warns of more than 10 % over, else of more than 6 in, as the sheet does", () => {
-    expect(sandWarning(sand({ overPercent: 10.1 }), 8)).toBe("More than 10 % over what is needed");
-    expect(sandWarning(sand({ overPercent: 10 }), 6.5)).toBe("Loose sand over 6 in strains tendons");
-    expect(sandWarning(sand({ overPercent: null }), 6)).toBe("");
+    const [deep, much] = ["Loose sand over 6 in strains tendons", "More than 10 % over what is needed"];
+    expect(sandWarnings(sand({ overPercent: 10.1, depthLoose: 3 }), 3)).toEqual([much]);
+    expect(sandWarnings(sand({ overPercent: 10.1, depthLoose: 7 }), 6)).toEqual([deep, much]);
+    expect(sandWarnings(sand({ overPercent: 10, depthLoose: 5 }), 6.5)).toEqual([deep]);
+    expect(sandWarnings(sand({ overPercent: null, depthLoose: 6 }), 6)).toEqual([]);
   });
 });

@@ -29,6 +29,25 @@ describe("own changes, missing keys and prices", () => {
     expect(panel.state.source!.sheet.missing).toEqual([]);
   });
 
+  it("reads an input whose key is missing from its row, and lists no changes while it cannot be sure", async () => {
+    const { host, panel, cell } = await written();
+    host.type("Estimate", cell("depth").row, cell("depth").column, 2);
+    host.type("Estimate", cell("depth").row, 0, "");
+    await settled();
+    expect(panel.state.source!.sheet.missing).toEqual(["depth"]);
+    expect(panel.state.good.depth).toBe(2);
+    expect(panel.figured.own).toEqual([]);
+  });
+
+  it("goes by the upper of two rows with one key", async () => {
+    const { host, panel, cell } = await written();
+    const below = cell("depth").row + 60;
+    host.type("Estimate", below, 0, host.value("Estimate", cell("depth").row, 0) as string);
+    host.type("Estimate", below, cell("depth").column, 9);
+    await settled();
+    expect(panel.state.good.depth).toBe(3);
+  });
+
   it("does not write an answer for which the sheet has no cell, keeps it and says so", async () => {
     const { host, panel, cell } = await written();
     host.type("Estimate", cell("overrun").row, 0, "");

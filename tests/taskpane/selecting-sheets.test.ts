@@ -50,6 +50,17 @@ describe("selecting sheets", () => {
     expect(panel.state.aside).toEqual([]);
   });
 
+  it("shows an empty new job, and claims nothing was kept, when an estimate without unwritten answers is gone", async () => {
+    const { host, panel, line } = await written();
+    host.sheets = host.sheets.filter(({ name }) => name !== "Estimate");
+    host.active = "Sheet1";
+    host.type("Sheet1", 0, 0, "elsewhere");
+    await settled();
+    expect(line()).toBe("New job, not written");
+    expect(panel.state.lost).toBeUndefined();
+    expect(unwritten(panel.state)).toEqual([]);
+  });
+
   it("brings answers back as a new job where their sheet is gone", async () => {
     const { host, panel, line } = await written();
     copy(host, "Estimate", "Estimate 3");
