@@ -1,4 +1,4 @@
-import { offered } from "../../taskpane/state";
+import { offered, unwritten } from "../../taskpane/state";
 import { copy, settled, written } from "./opened";
 
 describe("selecting sheets", () => {
