@@ -12,11 +12,11 @@ const leafOf = (leaf: number, pounds: number) =>
 export const messages = {
   pinGapTooShort: "pin_gap_in: a gap this far below 0 leaves nothing of a panel or gate",
   gatesAloneNeed: (size: number, panels: number) =>
-    `gates alone need ${feetInches(size)}: that is the smallest pen that closes, ${beside(panels)}`,
+    `gates alone need ${feetInches(size)} across the pins: that is the smallest pen that closes, ${beside(panels)}`,
   panelsNeed: (size: number, panels: number) =>
-    `${panels} of these panels need ${feetInches(size)}: that is the smallest pen that closes`,
+    `${panels} of these panels need ${feetInches(size)} across the pins: that is the smallest pen that closes`,
   smallestPen: (size: number, gates: boolean) =>
-    `${gates ? "gates alone" : "these panels"} need ${feetInches(size)}: that is the smallest pen that closes`,
+    `${gates ? "gates alone" : "these panels"} need ${feetInches(size)} across the pins: that is the smallest pen that closes`,
   largestPen: (size: number) => `the largest pen that these panels close is ${feetInches(size)}`,
   nothingWithin: (diameter: number, tolerance: number, nearest: number) =>
     `no mix comes within ${feetInches(tolerance)} of ${feetInches(diameter)}: the nearest is ${feetInches(nearest)}`,

@@ -1,3 +1,4 @@
+import { circumcircle } from "../geometry/cyclic-polygon";
 import { noAnswer } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { messages } from "./messages";
@@ -53,12 +54,17 @@ export function panelMix(job: PanelMixJob): number[] {
   const largest = diameter + Math.min(...listed.map(({ chord }) => chord)) / 2 / Math.PI;
   try {
     const { find, counts } = mixFinder(listed, gates, largest);
+    const smallest = (mix: Mix) => {
+      const chords = counts(mix).map((count, i) => ({ length: listed[i].chord, count }));
+      const closed = [...chords, ...gates.map((length) => ({ length, count: 1 }))];
+      return messages.smallestPen(circumcircle(closed).diameter, gates.length > 0);
+    };
     const asked = { ...FITS[fit], wanted: diameter };
     const best = find(priced ? { ...asked, tolerance } : asked);
     const nearest = best ?? find(asked);
-    if (!nearest) throw noAnswer(beyondReach(fit, find(FARTHER[fit](diameter)), gates.length > 0));
+    if (!nearest) throw noAnswer(beyondReach(fit, find(FARTHER[fit](diameter)), smallest));
     const tooLarge = nearest.size > largest + EPSILON && !find({ ...asked, side: "below", wanted: largest });
-    if (tooLarge) throw noAnswer(messages.smallestPen(nearest.size, gates.length > 0));
+    if (tooLarge) throw noAnswer(smallest(nearest));
     if (!best) throw noAnswer(messages.nothingWithin(diameter, tolerance, nearest.size));
     return counts(best);
   } catch (error) {
@@ -73,7 +79,7 @@ const FARTHER: Record<Fit, (wanted: number) => Question> = {
   "at most": (wanted) => ({ measure: "around", side: "either", wanted }),
 };
 
-function beyondReach(fit: Fit, other: Mix | null, gates: boolean): string {
+function beyondReach(fit: Fit, other: Mix | null, smallest: (mix: Mix) => string): string {
   if (!other) return messages.nothingCloses;
-  return fit === "at least" ? messages.largestPen(other.size) : messages.smallestPen(other.size, gates);
+  return fit === "at least" ? messages.largestPen(other.size) : smallest(other);
 }

@@ -62,9 +62,8 @@ export function panelCount({
   const kept = fit !== "at most" || wanted >= least ? count : undefined;
   const answer = alone !== undefined && gatesServe(fit, alone, diameter, kept && size(kept)) ? 0 : kept;
   if (answer !== undefined && over - length / 2 <= EPSILON * Math.max(1, over)) return answer;
-  throw noAnswer(
-    (gates.length > 0 ? messages.gatesAloneNeed : messages.panelsNeed)(size(smallest), smallest),
-  );
+  const say = gates.length > 0 ? messages.gatesAloneNeed : messages.panelsNeed;
+  throw noAnswer(say(circumcircle([{ length, count: smallest }, ...gates]).diameter, smallest));
 }
 
 const TURN = 2 * Math.PI;

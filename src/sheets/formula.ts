@@ -10,6 +10,8 @@ export const strength: Record<Operator, number> = {
 /** A cell's content as a formula writes it: a text in quotes, a truth value in capitals, nothing as an empty text. */
 export function literal(value: Cell): string {
   if (value === null) return '""';
+  // The open grid drops a quote at the end of a text that is a function's argument: 226' needs its sign by number.
+  if (typeof value === "string" && value.endsWith("'")) return `(${literal(value.slice(0, -1))}&CHAR(39))`;
   if (typeof value === "string") return `"${value.replace(/"/g, '""')}"`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (isError(value)) return value.error;

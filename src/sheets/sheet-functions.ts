@@ -161,6 +161,12 @@ export const sheetFunctions: Record<string, Work | undefined> = {
     const shown = new Decimal(halfUp(value, digits)).toFixed(Math.max(0, digits));
     return plain ? shown : shown.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ",");
   },
+  /** Signs beyond the plain ones differ from system to system; documents write none by number. */
+  CHAR: ([term]) => {
+    const code = toNumber(single(term()));
+    if (isError(code)) return code;
+    return code >= 32 && code < 127 ? String.fromCharCode(code) : { error: "#VALUE!" };
+  },
   LEN: ([term]) => {
     const value = toText(single(term()));
     return isError(value) ? value : value.length;

@@ -37,3 +37,10 @@ test("a content is written as a formula holds it", () => {
   expect(literal(1e21)).toBe("1E+21");
   expect(literal({ error: "#N/A", message: "no pen" })).toBe("#N/A");
 });
+
+test("a text that ends in a foot mark is written so that every grid keeps the mark", () => {
+  const shown = { kind: "constant", value: "226'" } as const;
+  expect(liveFormula({ kind: "call", name: "IF", arguments: [shown, shown, shown] })).toBe(
+    `=IF(("226"&CHAR(39)),("226"&CHAR(39)),("226"&CHAR(39)))`,
+  );
+});

@@ -69,9 +69,10 @@ export class GridWorkbook {
     const range = worksheet.getRange(row, column);
     const place = address({ row, column });
     const raw = range.getRawValue();
-    if (typeof raw === "string" && raw in errorMeaning && range.getFormula() !== "") {
+    if (typeof raw === "string" && raw in errorMeaning) {
       const said = this.messages.find({ sheet: worksheet.getSheetId(), row, column }, raw);
-      return `${place} ${raw} ${said ?? errorMeaning[raw]}`;
+      // A cell that a formula's result spills into has no formula of its own, but a message.
+      if (said || range.getFormula() !== "") return `${place} ${raw} ${said ?? errorMeaning[raw]}`;
     }
     const note = worksheet.getSheet().getCellRaw(row, column)?.custom?.note as unknown;
     return typeof note === "string" && note !== "" ? `${place} ${note}` : undefined;

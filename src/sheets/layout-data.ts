@@ -1,0 +1,64 @@
+import { type Label, type Language, type North } from "../estimate/fields";
+import { type Stake } from "../fence/layout";
+import { type Cell } from "../units/cell";
+import { type Place } from "./address";
+import { type Expression, type Term } from "./expression";
+import { type PlanPicture } from "./plan";
+
+/** What stands at a stake. */
+export type StakeKind = "pin" | "gate pin" | "post" | "gate post" | "corner" | "tangent point" | "arc center";
+
+/** Which side of a gate a stake is; between two gates it is one of each. */
+export type GateSide = "hinge" | "latch";
+
+/** One row of a layout sheet. Lengths in ft, bearing in degrees, a hole in inches. The center is at 0, 0. */
+export interface LaidStake extends Omit<Stake, "atGate"> {
+  kind: StakeKind;
+  sides: readonly GateSide[];
+  hole?: { diameter: number; depth: number };
+}
+
+/** A stake outside the work, seen from the center: degrees and ft. */
+export interface LaidReference {
+  name: string;
+  /** Clockwise from the middle of the first gate, without a gate from stake 1, degrees. */
+  turn: number;
+  bearing: number;
+  distance: number;
+}
+
+/** An input that the layout was figured from, and where the estimate holds its present value. */
+export interface UsedInput {
+  label: Label;
+  value: Cell;
+  now?: Place;
+}
+
+/** All that a layout sheet shows, as plain data: of a pen or an arena, of panels or of posts. */
+export interface LayoutData {
+  language: Language;
+  /** The job and its site, as the user wrote them. */
+  title: string;
+  revision: number;
+  date: string;
+  measuredTo: "pin center" | "post center" | "post face";
+  /** What closes the fence, like pieces together; lengths in ft. */
+  pieces: readonly { what: "panel" | "gate" | "bay"; length: number; count: number }[];
+  /** The sizes as laid out, ft. */
+  sizes: readonly { label: Label; feet: Term }[];
+  /** The bearing, degrees, that the fence was laid out with: of the first gate's middle, without a gate of stake 1. */
+  bearing: Term;
+  north: North;
+  hasGate: boolean;
+  /** The radius that is painted, ft; an arena has none. */
+  radius?: Term;
+  references: readonly [LaidReference, LaidReference];
+  stakes: readonly LaidStake[];
+  /**
+   * A function of this add-in that gives the stakes as a table under a header, with the columns stake, kind, chord, tie
+   * 1, tie 2, bearing, east, north. Where it is given the figures ask it, else they are what was computed at writing.
+   */
+  asks?: Expression;
+  used: readonly UsedInput[];
+  plan: Omit<PlanPicture, "row" | "column">;
+}

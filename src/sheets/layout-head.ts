@@ -1,0 +1,172 @@
+import { type Label } from "../estimate/fields";
+import { ahead, distance } from "../geometry/point";
+import { type Cell } from "../units/cell";
+import { INCHES_PER_FOOT } from "../units/conversion";
+import { put } from "./estimate-cells";
+import {
+  call,
+  cell,
+  expression,
+  minus,
+  number,
+  operate,
+  over,
+  pen,
+  plus,
+  times,
+  when,
+  type Term,
+} from "./expression";
+import { type LayoutData, type UsedInput } from "./layout-data";
+import { labels, layoutCautions, northLabel, sentences } from "./layout-messages";
+import { columns, factColumns, rows, usedPlace } from "./layout-places";
+import { type PlanCell } from "./plan"; // prettier-ignore
+
+/** What the radius line goes around until the crew types its own, in inches (common practice, no source). */
+export const lineDefaults = { centerStake: 1.5, can: 2.625, loop: 12 } as const;
+
+type Fact = (row: number) => PlanCell[];
+
+/** What was laid out, the radius line and the reference stakes, one under the other from the top row. */
+export function factCells(data: LayoutData): PlanCell[] {
+  return facts(data).flatMap((fact, k) => fact(rows.top + k));
+}
+
+/** How many rows they take. */
+export const factRows = (data: LayoutData) => facts(data).length;
+
+function facts(data: LayoutData): Fact[] {
+  const { language, pieces, sizes, references, measuredTo } = data;
+  const say = (label: Label) => label[language];
+  const words = sentences[language];
+  const [a, b] = references.map(({ bearing, distance }) => ahead({ east: 0, north: 0 }, bearing, distance));
+  const from = references.map(({ name, turn }) => `${name} ${words.clockwise(turn, data.hasGate)}`);
+  const center = labels[measuredTo];
+  return [
+    section(say(labels.laidOut)),
+    ...pieces.map(({ what, count, length }) => said(words[what](count, length))),
+    ...sizes.map(({ label, feet }) => length(say(label), feet)),
+    (row) => [
+      put(row, factColumns.label, say(labels.measuredTo), "crewLabel"),
+      { ...put(row, factColumns.shown, say(center), "crewWords"), across: 4 },
+    ],
+    (row) => [
+      put(row, factColumns.label, say(data.hasGate ? labels.bearing : labels.firstBearing), "crewLabel"),
+      put(row, factColumns.figure, data.bearing, "crewFigure"),
+      put(row, factColumns.words, `° ${say(northLabel(data.north))}`, "crewUnit"),
+    ],
+    ...(data.radius === undefined ? [] : lineFacts(data, data.radius)),
+    section(say(labels.references)),
+    length(say(labels.fromCenter), references[0].distance),
+    length(say(labels.apart), distance(a, b)),
+    ...from.map(said),
+    said(say(labels.resetCenter)),
+  ];
+}
+
+const section =
+  (title: string): Fact =>
+  (row) => [
+    {
+      ...put(row, factColumns.label, title, "crewSection"),
+      across: factColumns.words + 2 - factColumns.label,
+    },
+  ];
+
+const said =
+  (sentence: string): Fact =>
+  (row) => [put(row, factColumns.label, sentence, "crewLabel")];
+
+const length =
+  (label: string, feet: Term): Fact =>
+  (row) => [
+    put(row, factColumns.label, label, "crewLabel"),
+    put(row, factColumns.shown, pen("FEET_INCHES", cell({ row, column: factColumns.figure })), "crewSize"),
+    put(row, factColumns.figure, feet, "crewFigure"),
+  ];
+
+/** The radius line: what it goes around can be typed over, and its two lengths follow. */
+function lineFacts({ language }: LayoutData, radius: Term): Fact[] {
+  const say = (label: Label) => label[language];
+  const message = sentences[language].inputFrom(0, 60);
+  const input =
+    (label: Label, inches: number): Fact =>
+    (row) => [
+      put(row, factColumns.label, say(label), "crewLabel"),
+      {
+        ...put(row, factColumns.figure, inches, "inputNumber"),
+        input: true,
+        accepts: { kind: "number", least: 0, most: 60, message },
+      },
+      put(row, factColumns.words, say(labels.inches), "crewUnit"),
+    ];
+  const up = (row: number, by: number) => cell({ row: row - by, column: factColumns.figure });
+  const inFeet = (inches: Term) => over(inches, INCHES_PER_FOOT);
+  return [
+    section(say(labels.line)),
+    input(labels.centerStake, lineDefaults.centerStake),
+    input(labels.can, lineDefaults.can),
+    input(labels.loop, lineDefaults.loop),
+    (row) => length(say(labels.tight), plus(radius, over(inFeet(plus(up(row, 3), up(row, 2))), 2)))(row),
+    (row) => length(say(labels.cut), plus(up(row, 1), times(2, inFeet(up(row, 2)))))(row),
+  ];
+}
+
+/** The cautions across the page, from `row` down. */
+export const cautionCells = (row: number, { language }: LayoutData): PlanCell[] =>
+  layoutCautions.map((caution, k) => ({
+    ...put(row + k, columns.stake, caution[language], "crewCaution"),
+    across: columns.asSet + 1 - columns.stake,
+  }));
+
+/** The inputs that the layout was figured from, each beside what the estimate has now, and whether they part. */
+export function usedCells({ used, language }: LayoutData): PlanCell[] {
+  const head = (column: number, label: Label) =>
+    put(rows.top, column, label[language], "headingCenter");
+  return [
+    put(rows.top, columns.label, labels.inputs[language], "heading"),
+    head(columns.used, labels.used),
+    head(columns.now, labels.now),
+    head(columns.changed, labels.changed),
+    ...used.flatMap((input, k) => usedRow(input, k, labels.changed[language], input.label[language])),
+  ];
+} // prettier-ignore
+
+function usedRow({ value, now }: UsedInput, k: number, changed: string, label: string): PlanCell[] {
+  const place = usedPlace(k);
+  const present = { row: place.row, column: columns.now };
+  const cells = [
+    put(place.row, columns.label, label, "label"),
+    { ...put(place.row, place.column, "", "fixed"), says: { kind: "constant" as const, value } },
+  ];
+  if (!now) return cells;
+  const isText = typeof value === "string";
+  const parts = isText
+    ? operate(cell(place), "<>", cell(present))
+    : operate(call("ABS", minus(number(cell(place)), number(cell(present)))), ">", 1e-9);
+  return [
+    ...cells,
+    put(place.row, columns.now, when(operate(cell(now), "=", ""), "", cell(now)), "fixed"),
+    put(place.row, columns.changed, call("IFERROR", when(parts, changed, ""), changed), "warning"),
+  ];
+}
+
+/** The head of the sheet: title, revision and date, the job, and whether the estimate has moved on. */
+export function titleCells({ language, title, revision, date, used }: LayoutData): PlanCell[] {
+  const wide = columns.asSet + 1 - columns.stake;
+  const marks = [0, used.length - 1].map((k) => ({ ...usedPlace(k), column: columns.changed }));
+  const changed: Cell = labels.changed[language];
+  const moved = operate(call("COUNTIF", expression({ kind: "range", from: marks[0], to: marks[1] }), changed), ">", 0); // prettier-ignore
+  return [
+    put(rows.title, columns.stake, labels.title[language], "crewTitle"),
+    {
+      ...put(rows.title, columns.kind, sentences[language].issued(revision, date), "crewIssued"),
+      across: columns.asSet + 1 - columns.kind,
+    },
+    { ...put(rows.job, columns.stake, title, "crewJob"), across: wide },
+    {
+      ...put(rows.warning, columns.stake, when(moved, labels.outOfDate[language], ""), "warning"),
+      across: wide,
+    },
+  ];
+}

@@ -1,0 +1,96 @@
+import { columns, rows } from "./layout-places";
+import { cautionCells, factCells, factRows, titleCells, usedCells } from "./layout-head";
+import { put } from "./estimate-cells";
+import { type LayoutData } from "./layout-data";
+import { labels, layoutCautions, sentences } from "./layout-messages";
+import { headerCells, stakeCells } from "./layout-rows";
+import { type SheetPlan } from "./plan";
+
+/** What A1 of a layout sheet says, by which it can be found. */
+export const layoutMark = "penstake layout 1";
+
+/** Points of a row of the head, of a caution, and of a stake. */
+const heights = { fact: 17, caution: 30, stake: 20 } as const;
+
+/** Up to so many stakes the sheet prints on two pages or one; beyond, on as many as it needs. */
+const STAKES_ON_TWO_PAGES = 60;
+
+/** The rows of a layout sheet, which follow from what it shows. */
+export function layoutRows(data: LayoutData) {
+  const pictureRows = Math.ceil(data.plan.height / heights.fact);
+  const cautions = rows.top + Math.max(factRows(data), pictureRows) + 1;
+  const how = cautions + layoutCautions.length;
+  const headers = how + 1;
+  const first = headers + 2;
+  const last = first + data.stakes.length + data.references.length;
+  return { cautions, how, headers, first, last };
+}
+
+/**
+ * The sheet that a crew sets stakes from: on top what was laid out, the radius line, the reference stakes, the plan and
+ * the cautions, then one row a stake. Its top says so when the estimate's inputs are no longer those it was figured
+ * from.
+ */
+export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
+  const at = layoutRows(data);
+  const below = (from: number, to: number, height: number) =>
+    Object.fromEntries(Array.from({ length: to - from + 1 }, (_, k) => [from + k, height]));
+  const wide = columns.asSet + 1 - columns.stake;
+  return {
+    name,
+    cells: [
+      put(rows.mark, columns.key, layoutMark, "key"),
+      ...titleCells(data),
+      ...factCells(data),
+      ...usedCells(data),
+      ...cautionCells(at.cautions, data),
+      { ...put(at.how, columns.stake, labels.how[data.language], "crewNote"), across: wide },
+      ...headerCells(at.headers, data),
+      ...stakeCells(at.first, data),
+    ],
+    columns: columnWidths(data),
+    hiddenRows: [rows.mark],
+    heights: {
+      [rows.title]: 28,
+      ...below(rows.job, at.cautions - 1, heights.fact),
+      ...below(at.cautions, at.how, heights.caution),
+      [at.headers]: 18,
+      [at.headers + 1]: 14,
+      ...below(at.first, at.last, heights.stake),
+    },
+    frozenRows: 0,
+    print: {
+      area: { top: rows.title, left: columns.stake, bottom: at.last, right: columns.asSet },
+      landscape: true,
+      pages: { wide: 1, tall: data.stakes.length <= STAKES_ON_TWO_PAGES ? 2 : 0 },
+      repeatRows: 2,
+      repeatFrom: at.headers,
+      footer: sentences[data.language].footer(name),
+    },
+    pictures: [{ ...data.plan, row: rows.top, column: columns.kind }],
+  };
+}
+
+function columnWidths({ language, stakes }: LayoutData): SheetPlan["columns"] {
+  const holes = stakes.some(({ hole }) => hole);
+  const inHoles = { width: 7, ...(holes ? {} : { hidden: true }) };
+  const [feet, decimal] = [{ width: 13.5 }, { width: 7.5 }];
+  const [kind, side] = language === "es" ? [15, 10] : [10, 9];
+  return [
+    { width: 16, hidden: true },
+    { width: 7 },
+    ...[feet, decimal, feet, decimal, feet, decimal, feet, decimal],
+    { width: kind },
+    { width: side },
+    inHoles,
+    inHoles,
+    { width: 8 },
+    { width: 14.5 },
+    decimal,
+    { width: 13 },
+    { width: 3 },
+    ...[{ width: 11 }, { width: 11 }, { width: 11 }],
+    { width: 3 },
+    ...[{ width: 34 }, { width: 11 }, { width: 15 }, { width: 11 }],
+  ];
+}
