@@ -44,14 +44,17 @@ const partNames: Record<string, string> = {
   taxed: "tax",
 };
 
+const capitalized = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** What a keyed cell of an estimate is called. */
 export function keyLabel(key: string): string {
   const figure = figureFields.find((one) => one.key === key);
   if (figure) return figure.label.en;
   const [, line, part] = /^(.*)_([a-z]+)$/.exec(key) ?? [];
+  if (line === "sum") return `Sum of ${part}`;
   const field = fields.find((one) => one.key === line || one.insteadOf === key);
-  const name = field?.label.en.replace(/: use instead$/, "") ?? line.replaceAll("_", " ");
-  return part in partNames ? `${name}, ${partNames[part]}` : key.replaceAll("_", " ");
+  const name = field?.label.en.replace(/: use instead$/, "") ?? capitalized(line.replaceAll("_", " "));
+  return part in partNames ? `${name}, ${partNames[part]}` : capitalized(key.replaceAll("_", " "));
 }
 
 /** How many places of a list are in use: up to the last one filled; of panels and trucks at least one. */

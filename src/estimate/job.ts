@@ -58,10 +58,12 @@ export function problemsOf(job: Job): Record<string, string> {
 /** A blank stands for its default where the field asks for a figure that nothing else can give. */
 const isNeeded = (field: Field) => field.key === "size" || field.key === "panel_1";
 
-/** A number as people write it, with or without the field's own sign: $1,200 or 5 %. */
+/** A number as people write it, with or without the field's own unit: $1,200, 5 %, 16 cu yd or 16 yd. */
 function readPlain(field: Field, typed: number | string): number {
   if (typeof typed === "number") return typed;
-  const bare = typed.replace(/^\$\s*|\s*%$/g, "");
+  const bare = typed
+    .replace(/^\$\s*|\s*%$/g, "")
+    .replace(field.unit === "cu yd" ? /\s*(cu\.? ?)?(yd|yards?)\.?$/i : /$/, "");
   const grouped = field.kind === "money" && /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare);
   return readNumber(grouped ? bare.replace(/,/g, "") : bare);
 }

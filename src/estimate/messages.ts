@@ -3,7 +3,10 @@ import { type Field } from "./fields";
 const amount = (value: number, unit: string) =>
   unit ? `${value.toLocaleString("en-US")} ${unit}` : value.toLocaleString("en-US");
 
-const span = ({ range, unit }: Field) => `${amount(range![0], "")} to ${amount(range![1], unit)}`;
+const span = ({ range, unit }: Field) =>
+  unit === "$"
+    ? `$${amount(range![0], "")} to $${amount(range![1], "")}`
+    : `${amount(range![0], "")} to ${amount(range![1], unit)}`;
 
 /** What this room can say to a user. */
 export const messages = {

@@ -1,4 +1,4 @@
-import { priceKinds, unpricedRow, type PriceKind, type PricedItem, type PriceRow } from "./prices";
+import { findPrice, priceKinds, unpricedRow, type PriceKind, type PricedItem, type PriceRow } from "./prices";
 
 /** An item that a line needs and the prices do not settle: no row for it, a row without a price, or more than one price. */
 export interface MissingPrice {
@@ -19,11 +19,8 @@ export function itemName({ item, size }: PricedItem): string {
 export function missingPrices(missing: readonly PricedItem[], rows: readonly PriceRow[]): MissingPrice[] {
   const once = new Map(missing.map((item) => [itemName(item), item]));
   return [...once].map(([name, item]) => {
-    const found = rows.filter(
-      (row) => row.item === item.item && (item.size === null || row.size === item.size),
-    );
-    const priced = found.filter(({ price }) => price !== null && price >= 0);
-    const why = found.length === 0 ? "no row" : priced.length > 1 ? "several prices" : "no price";
+    const found = findPrice(rows, item);
+    const why = found.rows === 0 ? "no row" : found.priced > 1 ? "several prices" : "no price";
     return { item, name, why };
   });
 }

@@ -25,6 +25,9 @@ export interface PricedItem {
 export interface FoundPrice {
   /** Null where no row, or more than one, has a price for it. */
   price: Decimal | null;
+  /** How many rows it has, and how many of them have a price. */
+  rows: number;
+  priced: number;
   waste: number;
   taxed: boolean;
   example: boolean;
@@ -39,6 +42,8 @@ export function findPrice(rows: readonly PriceRow[], { item, size }: PricedItem)
   const priced = found.filter((row) => row.price !== null && row.price >= 0);
   return {
     price: priced.length === 1 ? new Decimal(priced[0].price!) : null,
+    rows: found.length,
+    priced: priced.length,
     waste: found.reduce((sum, row) => sum + row.waste, 0),
     taxed: found.some((row) => row.taxed),
     example: found.some((row) => row.example),

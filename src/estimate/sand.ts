@@ -23,15 +23,15 @@ export interface Sand {
  * counts in their place. Without trucks just the need is delivered. Throws a Refusal where no answer is found.
  */
 export function sand(job: Job, area: number): Sand {
-  const percent = (key: string) => Number(job[key] ?? 0);
-  const need = fill(area, percent("depth"), percent("overrun"), percent("settle"));
+  const numberOf = (key: string) => Number(job[key] ?? 0);
+  const need = fill(area, numberOf("depth"), numberOf("overrun"), numberOf("settle"));
   const trucks = slotKeys("truck").map((key) => job[key] as number | null);
   const offered = trucks.some((truck) => truck !== null);
   const best = offered
     ? loads(
         need,
         trucks.map((size) => ({ size: size ?? 0 })),
-        percent("short"),
+        numberOf("short"),
       )
     : [];
   const counts = trucks.map((truck, k) =>
@@ -49,6 +49,6 @@ export function sand(job: Job, area: number): Sand {
     tons: tons(delivered, answerOf(job, "tons_per_cy")),
     overPercent: need > 0 ? (delivered / need - 1) * 100 : null,
     depthLoose,
-    depthSettled: depthLoose * (1 - percent("settle") / 100),
+    depthSettled: depthLoose * (1 - numberOf("settle") / 100),
   };
 }

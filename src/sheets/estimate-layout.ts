@@ -69,6 +69,9 @@ const { sections: titles } = messages;
 /** Rows beside the plan of the pen. */
 export const planRows = 12;
 
+/** The height of a row in points: as low as its text allows, so that the page prints large. */
+export const rowHeight = 13.5;
+
 /** The sections of an estimate for a panel pen, in order. */
 export const layout: SectionLayout[] = [
   {

@@ -4,15 +4,15 @@ import { panelPen, type PanelPen } from "../estimate/panel-pen";
 import { penSentence } from "../estimate/sentences";
 import { type Job } from "../estimate/job";
 import { Refusal } from "../units/refusal";
-import { columns, planRows } from "./estimate-layout";
+import { columns, planRows, rowHeight } from "./estimate-layout";
 import { call, cell, minus, operate, when, type Expression } from "./expression";
 import { type Sheet } from "./estimate-formulas";
 import { messages } from "./messages";
 import { type PlanPicture } from "./plan";
 
-/** How wide the plan is drawn, in pixels; on the sheet it is as tall as its rows of 15 points. */
+/** How wide the plan is drawn, in pixels; on the sheet it is as tall as its rows. */
 const drawn = 236;
-const tall = planRows * 15 - 4;
+const tall = planRows * rowHeight - 4;
 
 /** The pen that the plan shows; none where the job has no answer. */
 export function penToDraw(job: Job): PanelPen | undefined {

@@ -12,7 +12,7 @@ import {
   totalFormulas,
   type Sheet,
 } from "./estimate-formulas";
-import { columns, headRows, laidOut, placesOf, type LaidSection } from "./estimate-layout";
+import { columns, headRows, laidOut, placesOf, rowHeight, type LaidSection } from "./estimate-layout";
 import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
 import { messages } from "./messages";
@@ -52,7 +52,10 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
     hiddenRows: [headRows.names],
     heights: {
       [headRows.title]: 26,
-      ...Object.fromEntries(sections.map(({ last }) => [last, 5])),
+      ...Object.fromEntries(
+        sections.flatMap(({ heading, last }) => rowsFrom(heading, last).map((row) => [row, rowHeight])),
+      ),
+      ...Object.fromEntries(sections.map(({ last }) => [last, 4])),
       ...Object.fromEntries(cautions.map((_, k) => [after + 1 + k, 26])),
     },
     frozenRows: headRows.headers + 1,
@@ -78,7 +81,10 @@ export function typedInto(plan: SheetPlan, values: Record<string, Cell>): SheetP
   return { ...plan, cells };
 }
 
-const widths = [14, 31, 10, 8, 12, 12, 6, 13, 2, 28, 12, 10, 15, 11, 10, 9, 9];
+const rowsFrom = (first: number, last: number) =>
+  Array.from({ length: last - first + 1 }, (_, k) => first + k);
+
+const widths = [14, 30, 10, 8, 12, 12, 6, 12, 2, 26, 11, 10, 16, 11, 10, 9, 9];
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];

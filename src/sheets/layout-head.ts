@@ -52,7 +52,7 @@ function facts(data: LayoutData): Fact[] {
     ],
     (row) => [
       put(row, factColumns.label, say(data.hasGate ? labels.bearing : labels.firstBearing), "crewLabel"),
-      put(row, factColumns.figure, data.bearing, "crewFigure"),
+      put(row, factColumns.figure, data.bearing, "crewDegrees"),
       put(row, factColumns.words, `° ${say(northLabel(data.north))}`, "crewUnit"),
     ],
     ...(data.radius === undefined ? [] : lineFacts(data, data.radius)),

@@ -1,5 +1,6 @@
 import { type Label, type Language } from "../estimate/fields";
 import { ahead, distance, type Point } from "../geometry/point";
+import { type Place } from "./address";
 import { put } from "./estimate-cells";
 import {
   call,
@@ -25,9 +26,13 @@ const asked = { chord: 3, tie1: 4, tie2: 5, bearing: 6, east: 7, north: 8 } as c
 
 const ORIGIN: Point = { east: 0, north: 0 };
 
+/** In feet and inches to the sixteenth; of nothing, 0 is written, where the function gives a blank. */
+const feetInches = (place: Place) =>
+  when(operate(cell(place), "=", 0), "0'", pen("FEET_INCHES", cell(place)));
+
 /** A length as the crew reads it: feet and inches to the sixteenth, and the decimal beside it. */
 const length = (row: number, column: number, feet: Term): PlanCell[] => [
-  put(row, column, pen("FEET_INCHES", cell({ row, column: column + 1 })), "crewLength"),
+  put(row, column, feetInches({ row, column: column + 1 }), "crewLength"),
   put(row, column + 1, feet, "crewDecimal"),
 ];
 

@@ -74,7 +74,7 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
 function columnWidths({ language, stakes }: LayoutData): SheetPlan["columns"] {
   const holes = stakes.some(({ hole }) => hole);
   const inHoles = { width: 7, ...(holes ? {} : { hidden: true }) };
-  const [feet, decimal] = [{ width: 13.5 }, { width: 7.5 }];
+  const [feet, decimal] = [{ width: 14 }, { width: 7.5 }];
   const [kind, side] = language === "es" ? [15, 10] : [10, 9];
   return [
     { width: 16, hidden: true },

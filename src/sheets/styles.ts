@@ -75,6 +75,7 @@ export const styles = {
   crewLabel: { size: 12, color: ink },
   crewSize: { size: 12, bold: true, color: ink, align: "right" },
   crewFigure: { size: 11, color: ink, format: "0.00", align: "right" },
+  crewDegrees: { size: 11, color: ink, format: "0.0", align: "right" },
   crewWords: { size: 12, bold: true, color: ink, align: "left" },
   crewUnit: { size: 10, color: ink, align: "left" },
   crewCaution: { size: 11, bold: true, color: ink, wrap: true },

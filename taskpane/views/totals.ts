@@ -34,7 +34,7 @@ const say = {
   several: "more than one price",
   add: (sheet: string) => `Add rows for them to ${sheet}`,
   withFirst: "Rows for them are added when the estimate is written.",
-  examples: (lines: number) => `${lines} on example prices`,
+  examples: (lines: number) => `${lines === 1 ? "1 line stands" : `${lines} lines stand`} on example prices`,
   ownPrices: "Type your own on the prices sheet; the example mark then goes.",
   allPriced: "On your own prices",
 };

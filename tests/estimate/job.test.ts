@@ -27,6 +27,8 @@ describe("reading what a person answers", () => {
     ["tax", "8.25 %", 8.25],
     ["budget", "$1,200.50", 1200.5],
     ["truck_1", "16", 16],
+    ["truck_1", "16 yd", 16],
+    ["truck_1", "13.5 cu yd", 13.5],
     ["stakes_use", "0", 0],
     ["size_means", "Inside Clear", "inside clear"],
     ["job_name", " =1+1 ", "=1+1"],
@@ -48,6 +50,7 @@ describe("reading what a person answers", () => {
     ["panel_1_use", "2.5", "Write a whole number, 0 to 10,000."],
     ["size_means", "roughly", "Choose one of: pin circle, inside clear, outside."],
     ["tax", "lots", /such as 12/],
+    ["budget", "-1", "Allowed is $0 to $10,000,000."],
     ["size", NaN, "Allowed is 8 to 500 ft."],
     ["size", Infinity, "Allowed is 8 to 500 ft."],
   ])("%s: %p is refused in a sentence that says what is allowed", (key, raw, sentence) => {

@@ -29,7 +29,7 @@ describe("what the panel shows", () => {
     expect(keys.length).toBeGreaterThan(60);
     for (const key of keys) expect(keyLabel(key)).toMatch(/^[^_]+$/);
     expect(keyLabel("panel_1_amount")).toBe("Panel length 1, amount");
-    expect(keyLabel("sum_fence")).toBe("sum fence");
+    expect(keyLabel("sum_fence")).toBe("Sum of fence");
     expect(keyLabel("stakes_count")).toBe("Stakes, counted");
     expect(keyLabel("own_gates_2_amount")).toBe("own gates 2, amount");
   });

@@ -4,6 +4,9 @@ import { areaAddress } from "./areas";
 /** Sets how a new sheet prints. */
 export function setUpPage(sheet: Excel.Worksheet, print: PrintSetUp): void {
   const page = sheet.pageLayout;
+  // Half an inch all round, and the footer inside it.
+  Object.assign(page, { leftMargin: 36, rightMargin: 36, topMargin: 36, bottomMargin: 43, footerMargin: 22 });
+  page.centerHorizontally = true;
   page.orientation = print.landscape ? "Landscape" : "Portrait";
   page.zoom = {
     horizontalFitToPages: print.pages.wide,

@@ -90,6 +90,8 @@ function setUpPrint(sheet: Worksheet, print: PrintSetUp): void {
   const repeated = repeatedRows(print);
   Object.assign(sheet.pageSetup, {
     orientation: print.landscape ? "landscape" : "portrait",
+    horizontalCentered: true,
+    margins: { left: 0.5, right: 0.5, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 },
     fitToPage: true,
     fitToWidth: print.pages.wide,
     fitToHeight: print.pages.tall,

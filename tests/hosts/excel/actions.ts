@@ -104,6 +104,12 @@ export const ways: Record<string, Step | undefined> = {
 const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "Range.RowHidden"]; // prettier-ignore
 const ofSheet = [
   "PageLayout.Orientation",
+  "PageLayout.CenterHorizontally",
+  "PageLayout.LeftMargin",
+  "PageLayout.RightMargin",
+  "PageLayout.TopMargin",
+  "PageLayout.BottomMargin",
+  "PageLayout.FooterMargin",
   "PageLayout.Zoom",
   "HeaderFooter.LeftFooter",
   "HeaderFooter.RightFooter",
