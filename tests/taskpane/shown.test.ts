@@ -31,7 +31,7 @@ describe("what the panel shows", () => {
     expect(keyLabel("panel_1_amount")).toBe("Panel length 1, amount");
     expect(keyLabel("sum_fence")).toBe("Sum of fence");
     expect(keyLabel("stakes_count")).toBe("Stakes, counted");
-    expect(keyLabel("own_gates_2_amount")).toBe("own gates 2, amount");
+    expect(keyLabel("own_gates_2_amount")).toBe("Own gates 2, amount");
   });
 
   it("breaks no line inside a size", () => {
