@@ -70,7 +70,7 @@ const { sections: titles } = messages;
 export const planRows = 12;
 
 /** The height of a row in points: as low as its text allows, so that the page prints large. */
-export const rowHeight = 13.5;
+export const rowHeight = 14.25;
 
 /** The sections of an estimate for a panel pen, in order. */
 export const layout: SectionLayout[] = [

@@ -84,7 +84,7 @@ export function typedInto(plan: SheetPlan, values: Record<string, Cell>): SheetP
 const rowsFrom = (first: number, last: number) =>
   Array.from({ length: last - first + 1 }, (_, k) => first + k);
 
-const widths = [14, 30, 10, 8, 12, 12, 6, 12, 2, 26, 11, 10, 16, 11, 10, 9, 9];
+const widths = [14, 29, 10, 8, 12, 12, 6, 12, 2, 27, 13, 10, 16, 11, 10, 9, 9];
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];
