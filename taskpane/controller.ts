@@ -1,14 +1,16 @@
-import { fieldOf, fields } from "../src/estimate/fields";
+import { fieldOf } from "../src/estimate/fields";
 import { type Job } from "../src/estimate/job";
 import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
 import { typedInto } from "../src/sheets/estimate";
 import { changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
 import { appendedRow } from "../src/sheets/prices";
+import { layoutHindrance } from "./layout-hindrance";
 import { messages } from "./messages";
 import { newEstimate } from "./new-estimate";
 import { figurer, type Figured } from "./result";
 import { Runner } from "./runner";
+import { labelsOf } from "./shown";
 import {
   answered,
   looked,
@@ -129,6 +131,19 @@ export class Controller extends Runner {
       return messages.rowsAdded(rows.length, view!.prices.name);
     });
 
+  /** Writes the layout sheet of the estimate in the fields, figured from its sheet as it stands. */
+  writeLayout = () =>
+    this.run(async () => {
+      const source = await this.present();
+      const why = layoutHindrance(this.state, this.figured);
+      if (why) throw new HostError(why);
+      const { newLayout } = await import("./new-layout");
+      const { name, plan } = newLayout(await this.host.look(), source, this.figured.result!);
+      await this.host.write([plan]);
+      this.see(await this.host.look());
+      return messages.layoutWritten(name);
+    });
+
   /** Puts missing keys back where their rows still stand. */
   putBack = () =>
     this.run(async () => {
@@ -212,6 +227,3 @@ export class Controller extends Runner {
     this.changed();
   }
 }
-
-const labelsOf = (keys: string[]) =>
-  fields.filter(({ key }) => keys.includes(key)).map(({ label }) => label.en).join(", "); // prettier-ignore

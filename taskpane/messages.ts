@@ -22,6 +22,16 @@ export const messages = {
     `"${sheet}" is no longer in the workbook, or is no estimate any more. Your answers are kept here: write them as a new estimate.`,
   noCellFor: (labels: string) =>
     `The sheet has no cell for: ${labels}. Put it back, or write a new estimate; the rest was written.`,
+  layoutSheet: "Layout",
+  writeLayout: "Write layout sheet",
+  layoutNeedsEstimate: "Write the estimate first: the layout sheet is figured from its sheet.",
+  layoutNeedsUpdate: (sheet: string) =>
+    `Update the estimate first: "${sheet}" does not hold these answers yet, and the layout sheet is figured from it.`,
+  layoutNeedsAnswer: (why = "") => `The answers lead to no pen to lay out yet${why ? `: ${why}` : "."}`,
+  layoutCountsTyped: (cells: string) =>
+    `The count of panels was typed over in ${cells}: write it under "Use instead", and put the formula back.`,
+  layoutWritten: (sheet: string) =>
+    `Written on the new sheet "${sheet}". Print it for the crew; its top says so when the estimate moves on.`,
   selfCheck: "Check the functions",
   selfCheckSheet: "Self-check",
   selfChecked: (sheet: string) => `The sheet "${sheet}" compares every function here with what it must give.`,

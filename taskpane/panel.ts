@@ -7,6 +7,7 @@ import "./taskpane.css";
 import { headView } from "./views/bars";
 import { commandsView } from "./views/commands";
 import { type Context, type PageState } from "./views/context";
+import { layoutView } from "./views/layout";
 import { moreView } from "./views/more";
 import { questionsView } from "./views/questions";
 import { totalsView } from "./views/totals";
@@ -29,7 +30,9 @@ export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly
     render(
       html`<div class="penstake-panel">
         ${headView(context)}
-        <div class="body">${questionsView(context)} ${moreView(context)} ${commandsView(context)}</div>
+        <div class="body">
+          ${questionsView(context)} ${moreView(context)} ${layoutView(context)} ${commandsView(context)}
+        </div>
         ${totalsView(context)}
       </div>`,
       root,

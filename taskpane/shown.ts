@@ -36,6 +36,13 @@ export function cellText(value: Cell | Figure): string {
 /** A sentence whose sizes stay in one piece where a line breaks. */
 export const unbroken = (sentence: string) => sentence.replace(/(\d) (?=\d+\/\d|ft\b|in\b|%)/g, "$1\u00a0");
 
+/** The labels of the fields of these keys, in the order of the list. */
+export const labelsOf = (keys: readonly string[]) =>
+  fields
+    .filter(({ key }) => keys.includes(key))
+    .map(({ label }) => label.en)
+    .join(", ");
+
 const partNames: Record<string, string> = {
   count: "counted",
   quantity: "quantity",

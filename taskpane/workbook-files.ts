@@ -2,17 +2,14 @@ import { fileNotShown } from "../src/hosts/browser/messages";
 import { type Started } from "../src/hosts/browser/start";
 import { fileEnding, fileText, readFile } from "../src/hosts/browser/workbook-file";
 import { svgToPng } from "../src/hosts/svg-to-png";
+import { dayText } from "./day";
 import { ask, download } from "./workbook-ask";
 
 const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** A file's name with the day in it, so that a later copy does not look like this one. */
 function fileName(kind: string, ending: string): string {
-  const now = new Date();
-  const day = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) =>
-    String(part).padStart(2, "0"),
-  );
-  return `${kind} ${day.join("-")}${ending}`;
+  return `${kind} ${dayText(new Date())}${ending}`;
 }
 
 /** Saves the whole workbook as a file that this page opens again. */

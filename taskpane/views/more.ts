@@ -10,21 +10,20 @@ const say = {
   sections: {
     job: "Job",
     pen: "Pen",
-    layout: "Layout sheet",
     fence: "Fence",
     gates: "Gates",
     footing: "Footing",
     hauling: "Hauling",
     supplies: "Layout supplies",
     charges: "On top of the lines",
-  } as Record<Section, string>,
+  } as Record<Exclude<Section, "layout">, string>,
 };
 
-/** Every field that the questions do not ask, by section. */
+/** Every field that neither the questions nor the layout sheet ask, by section. */
 export function moreView(context: Context): TemplateResult {
   const { answers } = context.panel.state;
   const others = fields.filter((field) => !field.quick && !field.slot && applies(field, answers));
-  const sections = [...new Set(others.map(({ section }) => section))];
+  const sections = [...new Set(others.map(({ section }) => section))].filter((one) => one !== "layout");
   return html`<details class="more">
     <summary>${say.more} <span class="beside">${say.hint}</span></summary>
     ${sections.map(
