@@ -5,7 +5,6 @@ import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/ho
 import { typedInto } from "../src/sheets/estimate";
 import { changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
 import { appendedRow } from "../src/sheets/prices";
-import { layoutHindrance } from "./layout-hindrance";
 import { messages } from "./messages";
 import { newEstimate } from "./new-estimate";
 import { figurer, type Figured } from "./result";
@@ -131,19 +130,6 @@ export class Controller extends Runner {
       return messages.rowsAdded(rows.length, view!.prices.name);
     });
 
-  /** Writes the layout sheet of the estimate in the fields, figured from its sheet as it stands. */
-  writeLayout = () =>
-    this.run(async () => {
-      const source = await this.present();
-      const why = layoutHindrance(this.state, this.figured);
-      if (why) throw new HostError(why);
-      const { newLayout } = await import("./new-layout");
-      const { name, plan } = newLayout(await this.host.look(), source, this.figured.result!);
-      await this.host.write([plan]);
-      this.see(await this.host.look());
-      return messages.layoutWritten(name);
-    });
-
   /** Puts missing keys back where their rows still stand. */
   putBack = () =>
     this.run(async () => {
@@ -199,14 +185,15 @@ export class Controller extends Runner {
     this.changed();
   }
 
-  private readonly see = (view: WorkbookView) => {
+  /** Takes in what a look at the workbook found. */
+  readonly see = (view: WorkbookView) => {
     const before = this.state.view?.active.name;
     if (!this.busy && before !== undefined && before !== view.active.name) this.notice = undefined;
     this.set(looked(this.state, view));
   };
 
   /** The estimate of the fields as its sheet stands now, shown in the workbook. */
-  private async present(): Promise<Source> {
+  async present(): Promise<Source> {
     const { name } = this.state.source!;
     let view = await this.host.look();
     if (view.active.name !== name && view.sheetNames.includes(name)) {

@@ -3,6 +3,7 @@ import { type WorkbookHost } from "../src/hosts/host";
 import { commandsOf } from "./commands";
 import { type Command } from "./command";
 import { Controller } from "./controller";
+import { layoutCommand } from "./layout-command";
 import "./taskpane.css";
 import { headView } from "./views/bars";
 import { commandsView } from "./views/commands";
@@ -21,6 +22,7 @@ export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly
     panel,
     page,
     commands,
+    layout: layoutCommand(panel, host),
     changed(focus) {
       show();
       if (focus) root.querySelector<HTMLElement>(`[id="${focus}"]`)?.focus();

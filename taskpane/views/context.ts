@@ -13,6 +13,8 @@ export interface Context {
   panel: Controller;
   page: PageState;
   commands: readonly Command[];
+  /** Writes the layout sheet. */
+  layout: Command;
   /** Renders again after a change of `page`; then moves the focus to the element of that id. */
   changed(focus?: string): void;
 }

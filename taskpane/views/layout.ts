@@ -1,0 +1,32 @@
+import { html, type TemplateResult } from "lit/html.js";
+import { fields } from "../../src/estimate/fields";
+import { layoutHindrance } from "../layout-hindrance";
+import { type Context } from "./context";
+import { questionView } from "./questions";
+
+const say = {
+  title: "Layout sheet for the crew",
+  hint: "One row a stake, with the plan, to print",
+};
+
+/** What the layout sheet asks beside the job, and the button that writes it, or why it cannot be written yet. */
+export function layoutView(context: Context): TemplateResult {
+  const { panel, layout } = context;
+  const why = layoutHindrance(panel.state, panel.figured);
+  const asked = fields.filter(({ section }) => section === "layout");
+  return html`<details class="more">
+    <summary>${say.title} <span class="beside">${say.hint}</span></summary>
+    ${asked.map((field) => questionView(context, field))}
+    <section class="commands">
+      <button
+        type="button"
+        ?disabled=${why !== "" || panel.busy}
+        aria-describedby="penstake-layout-why"
+        @click=${() => void panel.run(layout.run)}
+      >
+        ${layout.label}
+      </button>
+      <p class="beside" id="penstake-layout-why" role="status">${why}</p>
+    </section>
+  </details>`;
+}
