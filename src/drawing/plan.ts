@@ -3,11 +3,11 @@ import { type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
 import { feetInches } from "../units/feet-inches";
 import { dimensions } from "./dimensions";
-import { bearingOf, onCircle, planFrame, type PlanColors, type PlanFrame, type Point } from "./frame";
-import { label } from "./label";
-import { messages, type PlanWords } from "./messages";
+import { planFrame, type PlanColors, type Point } from "./frame";
+import { gateLabel, gateLabelInside } from "./gate-label";
+import { messages } from "./messages";
 import { northArrow } from "./north-arrow";
-import { middleOf, placedPieces, type PlacedPiece } from "./pieces";
+import { placedPieces, type PlacedPiece } from "./pieces";
 import { referenceMarks, type Reference } from "./reference-marks";
 import { shape, svgText, type Shape } from "./shape";
 import { stakeNumbers } from "./stake-numbers";
@@ -69,7 +69,10 @@ export function planShape(pen: PanelPen, options: PlanOptions = {}): Shape {
     ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
     ...pieces
       .filter(({ kind }) => kind === "gate")
-      .map((gate, k) => gateLabel(gate, frame, colors.paper, words, k === 0 ? said : undefined)),
+      .map((gate, k) => {
+        const saying = words.gateLabel(feetInches(gate.length), k === 0 ? said : undefined);
+        return (numbered ? gateLabelInside : gateLabel)(saying, gate, frame, colors.paper);
+      }),
     ...(numbered ? stakeNumbers(pieces, frame, colors.paper) : []),
     ...references.flatMap((reference) => referenceMarks(reference, pen.pinCircle / 2, frame, colors)),
     ...(north ? northArrow(words.north(north), width, colors) : []),
@@ -99,23 +102,4 @@ function inset(from: Point, to: Point, by: number) {
   const part = Math.min(0.5, by / length);
   const [x, y] = [(to.x - from.x) * part, (to.y - from.y) * part];
   return { x1: from.x + x, y1: from.y + y, x2: to.x - x, y2: to.y - y };
-}
-
-/** A gate's label stands inside the pen, beside the gate, so that the pen can fill the plan's width. */
-function gateLabel(
-  gate: PlacedPiece,
-  { center, radius }: PlanFrame,
-  paper: string,
-  words: PlanWords,
-  bearing?: number,
-): Shape {
-  const angle = bearingOf(middleOf(gate), center);
-  const at = onCircle(center, radius - 12, angle);
-  const across = Math.cos(angle);
-  return label(
-    words.gateLabel(feetInches(gate.length), bearing),
-    { x: at.x, y: at.y + 5 - 8 * Math.sin(angle) },
-    paper,
-    { "text-anchor": across > 0.4 ? "end" : across < -0.4 ? "start" : "middle" },
-  );
 }

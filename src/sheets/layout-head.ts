@@ -165,7 +165,7 @@ export function titleCells({ language, title, revision, date, used }: LayoutData
     },
     { ...put(rows.job, columns.stake, title, "crewJob"), across: wide },
     {
-      ...put(rows.warning, columns.stake, when(moved, labels.outOfDate[language], ""), "warning"),
+      ...put(rows.warning, columns.stake, when(moved, labels.outOfDate[language], ""), "crewWarning"),
       across: wide,
     },
   ];

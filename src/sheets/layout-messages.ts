@@ -37,7 +37,7 @@ export const labels = {
   tie1: label("Tie 1", "Desde la 1"),
   tie2: label("Tie 2", "Desde la 2"),
   kind: label("Kind", "Qué es"),
-  side: label("Gate side", "Lado"),
+  side: label("Side", "Lado"),
   hole: label("Hole", "Hoyo"),
   holeDepth: label("Depth", "Fondo"),
   angle: label("Angle", "Ángulo"),

@@ -9,15 +9,21 @@ import { type SheetPlan } from "./plan";
 /** What A1 of a layout sheet says, by which it can be found. */
 export const layoutMark = "penstake layout 1";
 
-/** Points of a row of the head, of a caution, and of a stake. */
-const heights = { fact: 17, caution: 30, stake: 20 } as const;
+/** Points of a row of the head. */
+const FACT_HEIGHT = 17;
+
+/** Points of a stake's row: room to write in the mud, or where there are many, so that the print stays large. */
+const stakeHeight = ({ stakes }: LayoutData) => (stakes.length > 34 ? 17 : 20);
+
+/** As high as its lines across the page, of so many letters at the size of a caution. */
+const cautionHeight = (words: string) => 2 + 15 * Math.ceil(words.length / 160);
 
 /** Up to so many stakes the sheet prints on two pages or one; beyond, on as many as it needs. */
 const STAKES_ON_TWO_PAGES = 60;
 
 /** The rows of a layout sheet, which follow from what it shows. */
 export function layoutRows(data: LayoutData) {
-  const pictureRows = Math.ceil(data.plan.height / heights.fact);
+  const pictureRows = Math.ceil(data.plan.height / FACT_HEIGHT);
   const cautions = rows.top + Math.max(factRows(data), pictureRows) + 1;
   const how = cautions + layoutCautions.length;
   const headers = how + 1;
@@ -52,11 +58,14 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
     hiddenRows: [rows.mark],
     heights: {
       [rows.title]: 28,
-      ...below(rows.job, at.cautions - 1, heights.fact),
-      ...below(at.cautions, at.how, heights.caution),
+      ...below(rows.job, at.cautions - 1, FACT_HEIGHT),
+      ...Object.fromEntries(
+        layoutCautions.map((words, k) => [at.cautions + k, cautionHeight(words[data.language])]),
+      ),
+      [at.how]: FACT_HEIGHT,
       [at.headers]: 18,
       [at.headers + 1]: 14,
-      ...below(at.first, at.last, heights.stake),
+      ...below(at.first, at.last, stakeHeight(data)),
     },
     frozenRows: 0,
     print: {
@@ -75,7 +84,7 @@ function columnWidths({ language, stakes }: LayoutData): SheetPlan["columns"] {
   const holes = stakes.some(({ hole }) => hole);
   const inHoles = { width: 7, ...(holes ? {} : { hidden: true }) };
   const [feet, decimal] = [{ width: 14 }, { width: 7.5 }];
-  const [kind, side] = language === "es" ? [15, 10] : [10, 9];
+  const [kind, side, asSet] = language === "es" ? [15, 10, 16] : [10, 9, 13];
   return [
     { width: 16, hidden: true },
     { width: 7 },
@@ -87,7 +96,7 @@ function columnWidths({ language, stakes }: LayoutData): SheetPlan["columns"] {
     { width: 8 },
     { width: 14.5 },
     decimal,
-    { width: 13 },
+    { width: asSet },
     { width: 3 },
     ...[{ width: 11 }, { width: 11 }, { width: 11 }],
     { width: 3 },

@@ -80,6 +80,22 @@ describe("a plan to set stakes by", () => {
     for (const [x, y] of middles) expect(x > 10 && x < 450 && y > 10 && y < frame.height - 10).toBe(true);
   });
 
+  it("keeps a gate's label whole inside the fence, wherever the gate is", () => {
+    for (let bearing = 0; bearing < 360; bearing += 15) {
+      const drawn = planShape(pen, { width: 460, numbered: true, north: "site", bearing });
+      const { center, radius } = planFrame(460, { rim: 18 });
+      const words = [...all(drawn)].find(
+        ({ tag, children }) => tag === "text" && /^gate/.test(String(children[0])),
+      )!;
+      const { x, y } = words.attributes as Record<string, number>;
+      for (const side of [-1, 1])
+        for (const edge of [y - 12, y])
+          expect(
+            Math.hypot(x + side * 3.5 * String(words.children[0]).length - center.x, edge - center.y),
+          ).toBeLessThan(radius);
+    }
+  });
+
   it("names its north and the gate's bearing, in the crew's language", () => {
     const said = (options: PlanOptions) =>
       [...all(planShape(pen, { width: 460, bearing: 33.25, ...options }))]
