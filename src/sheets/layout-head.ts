@@ -7,7 +7,6 @@ import {
   call,
   cell,
   expression,
-  minus,
   number,
   operate,
   over,
@@ -140,10 +139,9 @@ function usedRow({ value, now }: UsedInput, k: number, changed: string, label: s
     { ...put(place.row, place.column, "", "fixed"), says: { kind: "constant" as const, value } },
   ];
   if (!now) return cells;
-  const isText = typeof value === "string";
-  const parts = isText
-    ? operate(cell(place), "<>", cell(present))
-    : operate(call("ABS", minus(number(cell(place)), number(cell(present)))), ">", 1e-9);
+  const [before, today] = [cell(place), cell(present)];
+  const parts =
+    typeof value === "string" ? operate(before, "<>", today) : operate(number(before), "<>", number(today));
   return [
     ...cells,
     put(place.row, columns.now, when(operate(cell(now), "=", ""), "", cell(now)), "fixed"),

@@ -3,7 +3,7 @@ import { inflateSync } from "node:zlib";
 /** How many pages a PDF of Chromium's has. */
 export const pageCount = (pdf: Buffer) => pdf.toString("latin1").match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
 
-/** The texts that a PDF of Chromium's shows, run by run, without what lies between them. */
+/** The texts that a PDF of Chromium's shows, run by run, without what lies between them; what pictures say may be left out. */
 export function pdfText(pdf: Buffer): string {
   const file = pdf.toString("latin1");
   const objects = new Map(
@@ -19,7 +19,7 @@ export function pdfText(pdf: Buffer): string {
     let font: Map<string, string> | undefined;
     for (const [, name, codes] of content(body).matchAll(/\/(F\d+) [\d.]+ Tf|<([0-9A-F]+)> Tj/g))
       if (name) [font, shown] = [fonts.get(name), `${shown} `];
-      else shown += codes.match(/.{4}/g)!.map((code) => font?.get(code) ?? "").join(""); // prettier-ignore
+      else shown += (codes.match(/.{4}/g) ?? []).map((code) => font?.get(code) ?? "").join(""); // prettier-ignore
   }
   return shown;
 }
