@@ -3,7 +3,7 @@ import { type Job } from "../src/estimate/job";
 import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
 import { typedInto } from "../src/sheets/estimate";
-import { changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
+import { changedFixed, changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
 import { appendedRow } from "../src/sheets/prices";
 import { messages } from "./messages";
 import { newEstimate } from "./new-estimate";
@@ -12,6 +12,7 @@ import { Runner } from "./runner";
 import { labelsOf } from "./shown";
 import {
   answered,
+  isOther,
   looked,
   newJobIn,
   newState,
@@ -105,9 +106,14 @@ export class Controller extends Runner {
       const source = await this.present();
       if (isPlainCopy(source.sheet, source.content.formulas))
         throw new HostError(messages.isPlain(source.name));
+      if (isOther(this.state))
+        throw new HostError(messages.otherStructure(source.name, String(source.job.structure)));
       const { answers, good } = this.state;
       const mine = Object.fromEntries(unwritten(this.state).map((key) => [key, good[key]]));
-      await this.host.update(source.name, changedInputs(source.sheet, { ...source.sheet.job, ...mine }));
+      await this.host.update(source.name, [
+        ...changedInputs(source.sheet, { ...source.sheet.job, ...mine }),
+        ...changedFixed(source.sheet, { ...source.job, ...mine }),
+      ]);
       const after = await this.host.look();
       const state = looked(this.state, after);
       const left = Object.keys(mine).filter((key) => source.sheet.missing.includes(key));

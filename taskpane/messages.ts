@@ -12,6 +12,8 @@ export const messages = {
   updated: (sheet: string) => `"${sheet}" holds your answers now.`,
   isPlain: (sheet: string) =>
     `"${sheet}" is a plain copy: its figures would not follow. Make it live again first.`,
+  otherStructure: (sheet: string, structure: string) =>
+    `"${sheet}" is the estimate of a ${structure} and stays one. Write these answers as a new estimate.`,
   madeLive: (from: string, to: string) => `"${to}" is a live estimate of "${from}", which stays as it is.`,
   rowsAdded: (count: number, sheet: string) =>
     `${count === 1 ? "One row was" : `${count} rows were`} added at the foot of "${sheet}": type the prices there.`,

@@ -1,6 +1,8 @@
 import { type WorkbookView } from "../src/hosts/host";
+import { isPosted } from "../src/estimate/pen";
 import { layoutSheetPlan } from "../src/sheets/layout-sheet";
 import { panelPenLayout } from "../src/sheets/panel-pen-layout";
+import { postPenLayout } from "../src/sheets/post-pen-layout";
 import { type SheetPlan } from "../src/sheets/plan";
 import { dayText } from "./day";
 import { messages } from "./messages";
@@ -20,10 +22,8 @@ export function newLayout(
 ): { name: string; plan: SheetPlan } {
   const name = freeName(messages.layoutSheet, sheetNames);
   const revision = Number(/\d+$/.exec(name)?.[0] ?? 1);
-  const data = panelPenLayout(job, made.pen, {
-    revision,
-    date: dayText(today),
-    estimate: { name: estimate, cells: sheet.cells },
-  });
+  const issue = { revision, date: dayText(today), estimate: { name: estimate, cells: sheet.cells } };
+  const { pen, work } = made;
+  const data = isPosted(pen) ? postPenLayout(job, pen, work!, issue) : panelPenLayout(job, pen, issue);
   return { name, plan: layoutSheetPlan(data, name) };
 }

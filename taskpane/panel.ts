@@ -16,7 +16,7 @@ import { totalsView } from "./views/totals";
 /** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */
 export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly Command[] = []): void {
   const commands = [...commandsOf(host), ...more];
-  const page: PageState = { opened: { panel: 1, gate: 0, truck: 1 } };
+  const page: PageState = { opened: { panel: 1, gate: 0, leaf: 0, truck: 1 } };
   const panel = new Controller(host, () => show());
   const context: Context = {
     panel,

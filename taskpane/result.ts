@@ -5,7 +5,7 @@ import { type Job } from "../src/estimate/job";
 import { missingPrices, type MissingPrice } from "../src/estimate/missing-prices";
 import { type OwnLine } from "../src/estimate/own-lines";
 import { type PriceRow } from "../src/estimate/prices";
-import { ownChanges, type OwnChange } from "../src/sheets/keyed";
+import { isOutOfDate, ownChanges, type OwnChange } from "../src/sheets/keyed";
 import { Refusal } from "../src/units/refusal";
 import { type PanelState, type Source } from "./state";
 
@@ -58,9 +58,9 @@ export function figurer() {
     return found;
   }
 
-  /** What the sheet's own inputs lead to, beside what it shows; nothing while one of them cannot be told. */
+  /** What the sheet's own inputs lead to, beside what it shows; nothing while one of them cannot be told or the whole is out of date. */
   function changesIn({ sheet, job, problems }: Source, prices: readonly PriceRow[]): OwnChange[] {
-    if (Object.keys(problems).length > 0 || sheet.missing.length > 0) return [];
+    if (Object.keys(problems).length > 0 || sheet.missing.length > 0 || isOutOfDate(sheet)) return [];
     const figured = figure(job, prices, sheet.own);
     return "result" in figured ? ownChanges(sheet, figured.result.figures) : [];
   }

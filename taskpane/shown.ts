@@ -67,7 +67,7 @@ export function keyLabel(key: string): string {
 /** How many places of a list are in use: up to the last one filled; of panels and trucks at least one. */
 export function placesInUse(answers: Job, list: SlotList): number {
   const filled = slotKeys(list).map((key) => (answers[key] ?? "") !== "");
-  return Math.max(filled.lastIndexOf(true) + 1, list === "gate" ? 0 : 1);
+  return Math.max(filled.lastIndexOf(true) + 1, list === "gate" || list === "leaf" ? 0 : 1);
 }
 
 /** The answers that take a place out of a list: those behind it move up, with the counts set in their place. */

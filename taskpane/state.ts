@@ -1,5 +1,5 @@
-import { fields, type FieldValue } from "../src/estimate/fields";
-import { newJob, problemsOf, readField, type Job } from "../src/estimate/job";
+import { fields, fieldsOf, type FieldValue } from "../src/estimate/fields";
+import { allProblemsOf, newJob, problemsOf, readField, structureOf, type Job } from "../src/estimate/job";
 import { examplePrices, type PriceRow } from "../src/estimate/prices";
 import { type SheetContent, type WorkbookView } from "../src/hosts/host";
 import { isEstimate, readEstimate, type EstimateSheet } from "../src/sheets/keyed";
@@ -52,14 +52,14 @@ export function read(
   answers: Job,
   before: Job = newJob(),
 ): Pick<PanelState, "answers" | "good" | "problems"> {
-  const problems = problemsOf(answers);
+  const unreadable = allProblemsOf(answers);
   const good = Object.fromEntries(
     fields.map((field) => [
       field.key,
-      field.key in problems ? before[field.key] : readField(field, answers[field.key]),
+      field.key in unreadable ? before[field.key] : readField(field, answers[field.key]),
     ]),
   );
-  return { answers, good, problems };
+  return { answers, good, problems: problemsOf(answers) };
 }
 
 /** The state after some fields were answered. */
@@ -73,11 +73,15 @@ export const baseOf = ({ source }: PanelState): Job => source?.job ?? newJob();
 
 const same = (one: FieldValue, other: FieldValue) => (one ?? null) === (other ?? null);
 
-/** The fields whose answers are not in the sheet, or in no sheet yet. */
+/** Whether the fields are of another structure than the sheet they came from, which then stays as it is. */
+export const isOther = ({ source, good }: PanelState) =>
+  source !== undefined && structureOf(source.job) !== structureOf(good);
+
+/** The fields of their structure whose answers are not in the sheet, or in no sheet yet. */
 export function unwritten(state: PanelState): string[] {
   const base = baseOf(state);
   const typed = (key: string) => !same(state.answers[key], state.source?.sheet.job[key] ?? base[key]);
-  return fields
+  return fieldsOf(structureOf(state.good))
     .map(({ key }) => key)
     .filter((key) => (key in state.problems ? typed(key) : !same(state.good[key], base[key])));
 }

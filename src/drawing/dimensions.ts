@@ -1,4 +1,4 @@
-import { type PanelPen } from "../estimate/panel-pen";
+import { circleOf, isPosted, type Pen } from "../estimate/pen";
 import { bearingOf, onCircle, type PlanColors, type PlanFrame, type Point } from "./frame";
 import { label } from "./label";
 import { type PlanWords } from "./messages";
@@ -8,16 +8,16 @@ import { shape, type Shape } from "./shape";
 const tick = 5;
 const belowPen = 16;
 
-/** The sizes on the plan: across the pins below it, clear inside through the center stake. */
+/** The sizes on the plan: across the pins or posts below it, clear inside through the center stake. */
 export function dimensions(
-  pen: PanelPen,
+  pen: Pen,
   pieces: readonly PlacedPiece[],
   frame: PlanFrame,
   colors: PlanColors,
   words: PlanWords,
 ): Shape[] {
   return [
-    ...acrossPins(pen, frame, colors, words),
+    ...acrossCircle(pen, frame, colors, words),
     ...clearInside(pen, pieces, frame, colors, words),
     ...stake(frame, colors, words),
   ];
@@ -26,8 +26,12 @@ export function dimensions(
 const lineBetween = (from: Point, to: Point, color: string, width = 1): Shape =>
   shape("line", { x1: from.x, y1: from.y, x2: to.x, y2: to.y, stroke: color, "stroke-width": width });
 
-function acrossPins(
-  { pinCircle }: PanelPen,
+/** The size of the circle that the pen stands on, in words. */
+export const acrossWords = (pen: Pen, words: PlanWords) =>
+  (isPosted(pen) ? words.acrossPosts : words.acrossPins)(circleOf(pen));
+
+function acrossCircle(
+  pen: Pen,
   { center, radius, outer }: PlanFrame,
   { faint, paper }: PlanColors,
   words: PlanWords,
@@ -38,24 +42,24 @@ function acrossPins(
     ...ends.map((end) => lineBetween({ x: end.x, y: center.y }, { x: end.x, y: y + tick }, faint, 0.5)),
     lineBetween(ends[0], ends[1], faint),
     ...ends.map((end) => slash(end, Math.PI / 2, faint)),
-    label(words.acrossPins(pinCircle), { x: center.x, y: y + 17 }, paper),
+    label(acrossWords(pen, words), { x: center.x, y: y + 17 }, paper),
   ];
 }
 
 function clearInside(
-  { insideClear, pinCircle }: PanelPen,
+  pen: Pen,
   pieces: readonly PlacedPiece[],
   { center, radius }: PlanFrame,
   { faint, paper }: PlanColors,
   words: PlanWords,
 ): Shape[] {
-  const reach = (radius * insideClear) / pinCircle;
+  const reach = (radius * pen.insideClear) / circleOf(pen);
   const along = clearOfGates(pieces, center);
   const ends = [along, along + Math.PI].map((angle) => onCircle(center, reach, angle));
   return [
     lineBetween(ends[0], ends[1], faint),
     ...ends.map((end) => slash(end, along + Math.PI / 2, faint)),
-    label(words.size(insideClear), { x: center.x, y: center.y + 26 }, paper),
+    label(words.size(pen.insideClear), { x: center.x, y: center.y + 26 }, paper),
     label(words.clearInside, { x: center.x, y: center.y + 43 }, paper),
   ];
 }

@@ -7,9 +7,11 @@ import { degrees } from "../units/number-text";
 export interface PlanWords {
   title: string;
   panel(place: number, of: number, length: string): string;
+  bay(place: number, of: number, length: string): string;
   gate(place: number, of: number, length: string): string;
   gateLabel(length: string, bearing?: number): string;
   acrossPins(feet: number): string;
+  acrossPosts(feet: number): string;
   clearInside: string;
   size(feet: number): string;
   centerStake: string;
@@ -21,9 +23,11 @@ export const messages: Record<Language, PlanWords> = {
   en: {
     title: "Plan of the pen",
     panel: (place, of, length) => `Panel ${place} of ${of}, ${length}`,
+    bay: (place, of, length) => `Bay ${place} of ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Gate, ${length}` : `Gate ${place} of ${of}, ${length}`),
     gateLabel: (length, bearing) => `gate ${length}${bearing === undefined ? "" : ` at ${degrees(bearing)}`}`,
     acrossPins: (feet) => `${sizeInWords(feet)} across the pins`,
+    acrossPosts: (feet) => `${sizeInWords(feet)} across the posts`,
     clearInside: "clear inside",
     size: sizeInWords,
     centerStake: "center stake",
@@ -32,10 +36,12 @@ export const messages: Record<Language, PlanWords> = {
   es: {
     title: "Plano del corral",
     panel: (place, of, length) => `Panel ${place} de ${of}, ${length}`,
+    bay: (place, of, length) => `Vano ${place} de ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Puerta, ${length}` : `Puerta ${place} de ${of}, ${length}`),
     gateLabel: (length, bearing) =>
       `puerta ${length}${bearing === undefined ? "" : ` a ${degrees(bearing)}`}`,
     acrossPins: (feet) => `${feetInches(feet, 4)} entre pasadores`,
+    acrossPosts: (feet) => `${feetInches(feet, 4)} entre postes`,
     clearInside: "libre por dentro",
     size: (feet) => feetInches(feet, 4),
     centerStake: "estaca central",

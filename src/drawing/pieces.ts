@@ -1,11 +1,11 @@
-import { piecesAround, type PanelPen } from "../estimate/panel-pen";
+import { piecesAround, type Pen, type PieceAround } from "../estimate/pen";
 import { pieceInWords } from "../estimate/sentences";
 import { angleOf, onCircle, type PlanFrame, type Point } from "./frame";
 import { messages, type PlanWords } from "./messages";
 
 /** One straight piece of the fence on the drawing, and what it is called. Lengths in ft. */
 export interface PlacedPiece {
-  kind: "panel" | "gate";
+  kind: PieceAround["kind"];
   name: string;
   length: number;
   from: Point;
@@ -18,14 +18,15 @@ export interface PlacedPiece {
  * first pin, at the bearing.
  */
 export function placedPieces(
-  pen: PanelPen,
+  pen: Pen,
   { center, radius }: PlanFrame,
   bearing?: number,
   words: PlanWords = messages.en,
 ): PlacedPiece[] {
   const pieces = piecesAround(pen);
-  const all = { panel: pieces.length - pen.gates.length, gate: pen.gates.length };
-  const placed = { panel: 0, gate: 0 };
+  const fence = pieces.length - pen.gates.length;
+  const all = { panel: fence, bay: fence, gate: pen.gates.length };
+  const placed = { panel: 0, bay: 0, gate: 0 };
   const toMiddle = bearing === undefined || pen.gates.length > 0 ? (pieces[0]?.angle ?? 0) / 2 : 0;
   let angle = angleOf(bearing ?? 180) - toMiddle;
   return pieces.map(({ kind, length, angle: turn }) => {

@@ -1,8 +1,8 @@
-import { type PanelPen } from "../estimate/panel-pen";
+import { circleOf, isPosted, type Pen } from "../estimate/pen";
 import { type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
 import { feetInches } from "../units/feet-inches";
-import { dimensions } from "./dimensions";
+import { acrossWords, dimensions } from "./dimensions";
 import { planFrame, type PlanColors, type Point } from "./frame";
 import { gateLabel, gateLabelInside } from "./gate-label";
 import { messages } from "./messages";
@@ -31,22 +31,25 @@ export interface PlanOptions {
 /** Pixels around the pen for the numbers of its stakes. */
 const rim = 18;
 
+/** How many times as large as a pin a post is drawn. */
+const POST = 1.6;
+
 const printed: PlanColors = { ink: "#000000", faint: "#555555", paper: "#ffffff" };
 
 /**
- * The plan of a panel pen to scale: panels and gates as the straight pieces they are, a pin at each joint, the center
+ * The plan of a pen to scale: panels, bays and gates as the straight pieces they are, a pin or post at each joint, the center
  * stake, and the sizes across. Gates are drawn double, so they can be told without color. Every piece carries its
  * place in `data-piece`, and its name and length as its title.
  */
-export function planShape(pen: PanelPen, options: PlanOptions = {}): Shape {
+export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
   const { width = 318, colors = printed, bearing, north, numbered, references = [] } = options;
   const words = messages[options.language ?? "en"];
-  const reach = Math.max(1, ...references.map(({ distance }) => distance / (pen.pinCircle / 2)));
+  const reach = Math.max(1, ...references.map(({ distance }) => distance / (circleOf(pen) / 2)));
   const frame = planFrame(width, { reach, rim: numbered ? rim : 0 });
   const pieces = placedPieces(pen, frame, bearing, words);
   const said = north && (bearing ?? 180);
   const { center, radius } = frame;
-  const pin = pieces.length > 90 ? 1.2 : 2.2;
+  const pin = (pieces.length > 90 ? 1.2 : 2.2) * (isPosted(pen) ? POST : 1);
   return shape(
     "svg",
     {
@@ -60,7 +63,7 @@ export function planShape(pen: PanelPen, options: PlanOptions = {}): Shape {
       fill: colors.ink,
     },
     shape("title", {}, words.title),
-    shape("desc", {}, options.language === "es" ? words.acrossPins(pen.pinCircle) : penSentence(pen)),
+    shape("desc", {}, options.language === "es" ? acrossWords(pen, words) : penSentence(pen)),
     shape("circle", {
       cx: center.x, cy: center.y, r: radius, fill: "none", stroke: colors.faint, "stroke-width": 0.75, "stroke-dasharray": "2 4",
     }), // prettier-ignore
@@ -74,13 +77,13 @@ export function planShape(pen: PanelPen, options: PlanOptions = {}): Shape {
         return (numbered ? gateLabelInside : gateLabel)(saying, gate, frame, colors.paper);
       }),
     ...(numbered ? stakeNumbers(pieces, frame, colors.paper) : []),
-    ...references.flatMap((reference) => referenceMarks(reference, pen.pinCircle / 2, frame, colors)),
+    ...references.flatMap((reference) => referenceMarks(reference, circleOf(pen) / 2, frame, colors)),
     ...(north ? northArrow(words.north(north), width, colors) : []),
   );
 }
 
 /** The plan as SVG text, for a sheet or a page of its own. */
-export const planDrawing = (pen: PanelPen, options?: PlanOptions): string => svgText(planShape(pen, options));
+export const planDrawing = (pen: Pen, options?: PlanOptions): string => svgText(planShape(pen, options));
 
 function pieceShape({ kind, name, from, to }: PlacedPiece, place: number, { ink, paper }: PlanColors): Shape {
   const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };

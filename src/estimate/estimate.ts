@@ -4,10 +4,12 @@ import { charge, lineAmount, type Charges } from "./charges";
 import { type Job } from "./job";
 import { messages } from "./messages";
 import { lineSections, sectionOfOwn, type LineSection, type OwnLine } from "./own-lines";
-import { panelPen, type PanelPen } from "./panel-pen";
+import { isPosted, penOf, type Pen } from "./pen";
+import { postWork, type PostWork } from "./post-work";
 import { findPrice, type PricedItem, type PriceRow } from "./prices";
 import { sand, type Sand } from "./sand";
-import { takeoff, type TakeoffLine } from "./takeoff";
+import { takeoff } from "./takeoff";
+import { type TakeoffLine } from "./takeoff-line";
 
 /** A line with its price: the quantity bought, waste included, and the amount to the cent. */
 export interface PricedLine {
@@ -22,7 +24,9 @@ export interface PricedLine {
 
 /** A whole estimate as figures. */
 export interface Estimate {
-  pen: PanelPen;
+  pen: Pen;
+  /** How the posts are set and what the rails take; of a pen of posts only. */
+  work?: PostWork;
   sand: Sand;
   takeoff: TakeoffLine[];
   lines: PricedLine[];
@@ -41,9 +45,10 @@ export interface Estimate {
  * closes, or no truck serves.
  */
 export function estimate(job: Job, prices: readonly PriceRow[], own: readonly OwnLine[] = []): Estimate {
-  const pen = panelPen(job);
+  const pen = penOf(job);
   const footing = sand(job, pen.area);
-  const counted = takeoff(job, pen, footing);
+  const work = isPosted(pen) ? postWork(job, pen) : undefined;
+  const counted = takeoff(job, pen, footing, work);
   const used = counted.filter((line) => line.counted);
   const lines = [
     ...used.map((line) => priced(line, prices)),
@@ -56,6 +61,7 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
   ) as Record<LineSection, Decimal>;
   return {
     pen,
+    work,
     sand: footing,
     takeoff: counted,
     lines,

@@ -1,52 +1,20 @@
-/** A text in the two languages of the job sites: American English and Spanish. */
-export interface Label {
-  en: string;
-  es: string;
-}
+import { depthRules } from "../fence/post-depth";
+import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
+import {
+  everywhere,
+  field,
+  inSlots,
+  instead,
+  insteadOfSlots,
+  only,
+  percent,
+  type Field,
+  type Language,
+} from "./field";
+import { postSizes, railStocks, settings } from "./post-choices";
+import { belongs, structures, type Structure } from "./structures";
 
-/** One of those languages. */
-export type Language = keyof Label;
-
-/** The groups that fields stand in, in the order of the estimate sheet. */
-export type Section =
-  "job" | "pen" | "layout" | "fence" | "gates" | "footing" | "hauling" | "supplies" | "charges";
-
-/** The documents that can show a field. */
-export type DocumentKind = "estimate" | "bid" | "price request" | "layout sheet";
-
-/** What a field holds: a length in its unit, another number, a whole count, money, one of some words, or any text. */
-export type FieldKind = "length" | "number" | "count" | "money" | "choice" | "text";
-
-/** What a field's cell may hold; null is a blank. */
-export type FieldValue = number | string | null;
-
-/** One field of a job. Lengths are numbers in `unit`; percentages are whole percents (5 is 5 %). */
-export interface Field {
-  key: string;
-  label: Label;
-  unit: string;
-  kind: FieldKind;
-  default: FieldValue;
-  /** Least and most that a number may be. */
-  range?: readonly [number, number];
-  options?: readonly string[];
-  section: Section;
-  /** Asked in the quick estimate; the others stand behind "more". */
-  quick: boolean;
-  /** The list of slots this field is one of, and its place in it from 1. */
-  slot?: { list: SlotList; place: number };
-  /** The line of the takeoff that this field belongs to, where that is not the slot of its own key. */
-  beside?: string;
-  /** The key of the figure that this field, when filled in, takes the place of. */
-  insteadOf?: string;
-  documents: readonly DocumentKind[];
-}
-
-/** The lists of like fields with a fixed number of places. */
-export type SlotList = "panel" | "gate" | "truck";
-
-/** How many places each list has. */
-export const slots: Record<SlotList, number> = { panel: 6, gate: 4, truck: 4 };
+export * from "./field";
 
 /** What the size asked for means, and with it how the whole panels are fitted to it. */
 export const sizeMeanings = ["pin circle", "inside clear", "outside"] as const;
@@ -71,50 +39,7 @@ export type North = (typeof norths)[number];
 export const hands = ["right", "left"] as const;
 export type Hand = (typeof hands)[number];
 
-const everywhere = ["estimate", "bid", "price request", "layout sheet"] as const;
-const inHouse = ["estimate"] as const;
 const onLayout = ["estimate", "layout sheet"] as const;
-
-type Draft = Omit<Field, "label" | "documents" | "default" | "quick" | "unit"> &
-  Partial<Pick<Field, "default" | "quick" | "unit" | "documents">>;
-
-function field(en: string, es: string, draft: Draft): Field {
-  return { unit: "", default: null, quick: false, documents: inHouse, ...draft, label: { en, es } };
-}
-
-/** The places of one list: each a field of its own, keyed `panel_1`, `panel_2`, …. */
-function inSlots(
-  list: SlotList,
-  en: string,
-  es: string,
-  draft: Omit<Draft, "key">,
-  first: Partial<Field>,
-): Field[] {
-  return Array.from({ length: slots[list] }, (_, k) => ({
-    ...field(`${en} ${k + 1}`, `${es} ${k + 1}`, { ...draft, key: `${list}_${k + 1}` }),
-    slot: { list, place: k + 1 },
-    ...(k === 0 ? first : {}),
-  }));
-}
-
-/** The count that the user sets in the place of a computed one. */
-function instead(key: string, en: string, es: string, section: Section): Field {
-  return field(`${en}: use instead`, `${es}: usar en su lugar`, {
-    key: `${key}_use`,
-    kind: "count",
-    range: [0, 10_000],
-    section,
-    insteadOf: `${key}_count`,
-  });
-}
-
-const insteadOfSlots = (list: SlotList, en: string, es: string, section: Section) =>
-  Array.from({ length: slots[list] }, (_, k) =>
-    instead(`${list}_${k + 1}`, `${en} ${k + 1}`, `${es} ${k + 1}`, section),
-  );
-
-const percent = (key: string, en: string, es: string, section: Section, most: number, value: number | null) =>
-  field(en, es, { key, kind: "number", unit: "%", range: [0, most], default: value, section });
 
 /**
  * The one list of a job's fields. Panel controls, keys in sheets, validation, template fields and help derive from
@@ -129,18 +54,31 @@ export const fields: readonly Field[] = [
     documents: ["estimate", "bid"],
   }),
   field("Site", "Lugar", { key: "site", kind: "text", section: "job", documents: everywhere }),
+  field("What is built", "Qué se construye", {
+    key: "structure", kind: "choice", options: structures, default: "panel pen", section: "pen", quick: true, settled: true,
+  }), // prettier-ignore
   field("What the pen is for", "Para qué es el corral", {
     key: "purpose", kind: "choice", options: purposes, default: "riding", section: "pen", quick: true, documents: ["estimate", "bid"],
   }), // prettier-ignore
   field("Size across", "Tamaño (diámetro)", {
-    key: "size", kind: "length", unit: "ft", range: [8, 500], default: 66, section: "pen", quick: true, documents: everywhere,
+    key: "size", kind: "length", unit: "ft", range: [8, 500], default: 66, section: "pen", quick: true, decides: true, documents: everywhere,
   }), // prettier-ignore
-  field("The size means", "El tamaño significa", {
-    key: "size_means", kind: "choice", options: sizeMeanings, default: "pin circle", section: "pen", quick: true,
-  }), // prettier-ignore
-  field("Pin gap, each joint", "Holgura por pasador", {
-    key: "pin_gap", kind: "length", unit: "in", range: [-6, 6], default: 0, section: "pen",
-  }), // prettier-ignore
+  ...only("panel pen",
+    field("The size means", "El tamaño significa", {
+      key: "size_means", kind: "choice", options: sizeMeanings, default: "pin circle", section: "pen", quick: true,
+    }),
+    field("Pin gap, each joint", "Holgura por pasador", {
+      key: "pin_gap", kind: "length", unit: "in", range: [-6, 6], default: 0, section: "pen",
+    }),
+  ), // prettier-ignore
+  ...only("post pen",
+    field("The size means", "El tamaño significa", {
+      key: "post_size_means", kind: "choice", options: postSizeMeanings, default: "post circle", section: "pen", quick: true, decides: true,
+    }),
+    field("Most from post to post", "Máximo entre postes", {
+      key: "spacing", kind: "length", unit: "ft", range: [2, 20], default: 8, section: "pen", quick: true, decides: true, documents: everywhere,
+    }),
+  ), // prettier-ignore
   field("Budget", "Presupuesto", {
     key: "budget", kind: "money", unit: "$", range: [0, 10_000_000], section: "pen", quick: true,
   }), // prettier-ignore
@@ -156,13 +94,81 @@ export const fields: readonly Field[] = [
   field("Language of the layout sheet", "Idioma de la hoja de trazo", {
     key: "language", kind: "choice", options: Object.keys(languages), default: "English", section: "layout", documents: onLayout,
   }), // prettier-ignore
-  ...inSlots("panel", "Panel length", "Largo de panel", {
-    kind: "length", unit: "ft", range: [1, 40], section: "fence", documents: everywhere,
-  }, { default: 12, quick: true }), // prettier-ignore
-  ...insteadOfSlots("panel", "Panels of length", "Paneles de largo", "fence"),
-  ...inSlots("gate", "Gate frame, pin to pin,", "Marco de puerta, entre pasadores,", {
-    kind: "length", unit: "ft", range: [1, 40], section: "gates", documents: everywhere,
-  }, { default: 8, quick: true }), // prettier-ignore
+  ...only("panel pen",
+    ...inSlots("panel", "Panel length", "Largo de panel", {
+      kind: "length", unit: "ft", range: [1, 40], section: "fence", documents: everywhere,
+    }, { default: 12, quick: true }),
+    ...insteadOfSlots("panel", "Panels of length", "Paneles de largo", "fence"),
+    ...inSlots("gate", "Gate frame, pin to pin,", "Marco de puerta, entre pasadores,", {
+      kind: "length", unit: "ft", range: [1, 40], section: "gates", documents: everywhere,
+    }, { default: 8, quick: true }),
+  ), // prettier-ignore
+  ...only("post pen",
+    field("Line posts are", "Postes de línea", {
+      key: "line_post", beside: "line_posts", kind: "choice", options: Object.keys(postSizes), default: "6 in round", section: "fence", quick: true, decides: true, documents: everywhere,
+    }),
+    field("Gate posts are", "Postes de puerta", {
+      key: "gate_post", beside: "gate_posts", kind: "choice", options: Object.keys(postSizes), default: "8 in round", section: "fence", quick: true, decides: true, documents: everywhere,
+    }),
+    field("Rails are", "Travesaños", {
+      key: "rail_stock", beside: "rails", kind: "choice", options: Object.keys(railStocks), default: "2x6 board", section: "fence", quick: true, decides: true, documents: everywhere,
+    }),
+    field("Rows of rails", "Hileras de travesaños", {
+      key: "rail_rows", kind: "count", range: [1, 10], default: 4, section: "fence", quick: true, decides: true,
+    }),
+    field("Side that the rails are on", "Los travesaños van por", {
+      key: "rail_side", kind: "choice", options: ["inside", "outside"], default: "inside", section: "fence", decides: true,
+    }),
+    field("Rail stock is this long", "Largo de la pieza", {
+      key: "rail_length", kind: "length", unit: "ft", range: [4, 40], section: "fence", decides: true,
+    }),
+    percent("rail_waste", "Rails bought beyond the cut", "Desperdicio de travesaños", "fence", 100, 5),
+    field("Fasteners at each crossing", "Sujetadores por cruce", {
+      key: "fasteners_each", beside: "fasteners", kind: "count", range: [0, 12], default: 2, section: "fence",
+    }),
+    field("Posts stand above ground", "Altura sobre el suelo", {
+      key: "post_height", kind: "length", unit: "ft", range: [2, 12], default: 5, section: "fence", decides: true,
+    }),
+    instead("line_posts", "Line posts", "Postes de línea", "fence"),
+    instead("gate_posts", "Gate posts", "Postes de puerta", "fence"),
+    instead("rails", "Lengths of rail", "Piezas de travesaño", "fence"),
+    instead("fasteners", "Fasteners", "Sujetadores", "fence"),
+    field("Posts are set", "Los postes van", {
+      key: "setting", beside: "holes", kind: "choice", options: settings, default: "tamped earth", section: "holes", quick: true, decides: true,
+    }),
+    field("Depth of posts by", "Profundidad según", {
+      key: "depth_rule", kind: "choice", options: depthRules, default: "third of length", section: "holes", decides: true,
+    }),
+    field("Frost goes down", "Penetra la helada", {
+      key: "frost", kind: "length", unit: "in", range: [0, 96], default: 0, section: "holes",
+    }),
+    field("Room all round a post", "Espacio alrededor del poste", {
+      key: "room_round", kind: "length", unit: "in", range: [1, 8], default: 2, section: "holes", decides: true,
+    }),
+    field("Gravel under a post", "Grava bajo el poste", {
+      key: "hole_gravel", kind: "length", unit: "in", range: [0, 24], default: 4, section: "holes",
+    }),
+    field("A bag of concrete weighs", "Peso de la bolsa", {
+      key: "bag_size", beside: "bags", kind: "number", unit: "lb", range: [10, 110], default: 80, section: "holes",
+    }),
+    field("Building code: push sideways", "Código: empuje lateral", {
+      key: "side_push", kind: "number", unit: "lb", range: [1, 5000], section: "holes", decides: true,
+    }),
+    field("Building code: it pushes at", "Código: altura del empuje", {
+      key: "push_height", kind: "length", unit: "ft", range: [0.5, 12], default: 4, section: "holes", decides: true,
+    }),
+    field("Building code: soil bears", "Código: el suelo resiste", {
+      key: "soil", kind: "number", unit: "psf/ft", range: [50, 1200], default: 150, section: "holes", decides: true,
+    }),
+    instead("holes", "Holes", "Hoyos", "holes"),
+    instead("bags", "Bags of concrete", "Bolsas de concreto", "holes"),
+    ...inSlots("leaf", "Gate leaf", "Hoja de puerta", {
+      kind: "length", unit: "ft", range: [2, 20], section: "gates", decides: true, documents: everywhere,
+    }, { default: 10, quick: true }),
+    field("Room for hinges and latch", "Espacio para bisagras y pestillo", {
+      key: "gate_room", kind: "length", unit: "in", range: [0, 24], default: 4, section: "gates", decides: true,
+    }),
+  ), // prettier-ignore
   field("Footing depth", "Profundidad de arena", {
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,
   }), // prettier-ignore
@@ -206,5 +212,5 @@ export function fieldOf(key: string): Field {
   return found;
 }
 
-/** The keys of a list of slots in order: panel_1, panel_2, …. */
-export const slotKeys = (list: SlotList) => Array.from({ length: slots[list] }, (_, k) => `${list}_${k + 1}`);
+/** The fields that a structure has, in order. */
+export const fieldsOf = (structure: Structure): Field[] => fields.filter((one) => belongs(one, structure));

@@ -1,5 +1,8 @@
 import { type Label } from "./fields";
 
+/** A figure of the estimate sheet: a number, a text, or "" where it shows nothing. */
+export type Figure = number | string;
+
 /** How a figure is shown. */
 export type FigureKind = "feet" | "area" | "yards" | "percent" | "inches" | "money" | "whole";
 
@@ -26,6 +29,21 @@ export const figureFields: readonly FigureField[] = [
   figure("area", "Area inside", "Área interior", "sq ft", "area"),
   figure("one_under", "Pin circle with one panel fewer", "Con un panel menos", "ft", "feet"),
   figure("one_over", "Pin circle with one panel more", "Con un panel más", "ft", "feet"),
+  figure("post_circle", "Across the posts (post circle)", "Entre postes (círculo)", "ft", "feet"),
+  figure("outside_size", "Outside of the fence", "Por fuera", "ft", "feet"),
+  figure("posts", "Posts around", "Postes alrededor", "posts", "whole"),
+  figure("bay", "Bay, post center to post center", "Vano entre centros", "ft", "feet"),
+  figure("bay_fewer", "Bay with one post fewer", "Vano con un poste menos", "ft", "feet"),
+  figure("bay_more", "Bay with one post more", "Vano con un poste más", "ft", "feet"),
+  figure("rail_stock_length", "Length of rail stock", "Largo de la pieza usada", "ft", "feet"),
+  figure("line_post_in", "Line post, actual width", "Poste de línea, ancho real", "in", "inches"),
+  figure("gate_post_in", "Gate post, actual width", "Poste de puerta, ancho real", "in", "inches"),
+  figure("post_depth", "Depth of the posts", "Profundidad de postes", "ft", "feet"),
+  figure("post_length", "Length of the posts, least", "Largo mínimo de postes", "ft", "feet"),
+  figure("post_bought", "Posts are bought in", "Postes comprados de", "ft", "feet"),
+  figure("line_hole", "Hole of a line post, across", "Hoyo de poste de línea", "in", "inches"),
+  figure("gate_hole", "Hole of a gate post, across", "Hoyo de poste de puerta", "in", "inches"),
+  figure("hole_depth", "Depth of the holes, gravel in", "Profundidad de hoyos", "in", "inches"),
   figure("sand_need", "Sand needed, loose", "Arena necesaria, suelta", "cu yd", "yards"),
   figure("sand_delivered", "Sand delivered", "Arena entregada", "cu yd", "yards"),
   figure("sand_over", "Over the need (short: negative)", "Sobre lo necesario", "%", "percent"),

@@ -1,10 +1,12 @@
 import { type Estimate, totalOf } from "./estimate";
-import { type Job } from "./job";
+import { type Figure } from "./figure-list";
+import { structureOf, type Job } from "./job";
 import { messages } from "./messages";
-import { lineSections } from "./own-lines";
+import { lineSectionsOf } from "./own-lines";
+import { isPosted } from "./pen";
+import { postFigures } from "./post-figures";
 
-/** A figure of the estimate sheet: a number, a text, or "" where it shows nothing. */
-export type Figure = number | string;
+export { type Figure };
 
 /** Every figure that the estimate sheet computes, by its key: what a sheet without own changes shows. */
 export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
@@ -12,12 +14,12 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
   const total = totalOf(made);
   const perUnit = (units: number) => (typeof total === "number" ? total / units : "");
   const figures: Record<string, Figure> = {
-    pin_circle: pen.pinCircle,
     inside_clear: pen.insideClear,
     distance_around: pen.distanceAround,
     area: pen.area,
-    one_under: pen.oneUnder ?? "",
-    one_over: pen.oneOver ?? "",
+    ...(isPosted(pen)
+      ? postFigures(job, pen, made.work!)
+      : { pin_circle: pen.pinCircle, one_under: pen.oneUnder ?? "", one_over: pen.oneOver ?? "" }),
     sand_need: sand.need,
     sand_delivered: sand.delivered,
     sand_over: sand.overPercent ?? "",
@@ -33,7 +35,8 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
     per_square_foot: perUnit(pen.area),
     budget_left: typeof total === "number" && job.budget !== null ? Number(job.budget) - total : "",
   };
-  for (const section of lineSections) figures[`sum_${section}`] = made.sums[section].toNumber();
+  for (const section of lineSectionsOf(structureOf(job)))
+    figures[`sum_${section}`] = made.sums[section].toNumber();
   for (const { key, counted } of made.takeoff) figures[`${key}_count`] = counted ?? "";
   for (const line of made.takeoff) lineFigures(figures, line.key, made);
   for (const line of made.lines) if (line.key.startsWith("own_")) lineFigures(figures, line.key, made);

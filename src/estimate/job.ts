@@ -3,6 +3,7 @@ import { readNumber } from "../units/number-text";
 import { lengthRange, readQuantity } from "../units/range";
 import { fieldOf, fields, slotKeys, type Field, type FieldValue, type SlotList } from "./fields";
 import { messages } from "./messages";
+import { belongs, structures, type Structure } from "./structures";
 
 /** A job's answers by the key of their field; every field has one, null where it is blank. */
 export type Job = Record<string, FieldValue>;
@@ -12,6 +13,13 @@ export const newJob = (): Job => Object.fromEntries(fields.map((field) => [field
 
 /** The number that answers a field, or its default where it is left blank. */
 export const answerOf = (job: Job, key: string) => Number(job[key] || fieldOf(key).default);
+
+/** The word that answers a choice, or its default where it is left blank. */
+export const choiceOf = (job: Job, key: string) => String(job[key] ?? fieldOf(key).default);
+
+/** What a job builds; a panel pen where that cannot be read. */
+export const structureOf = (job: Job): Structure =>
+  structures.find((one) => one === job.structure) ?? structures[0];
 
 /** The lengths that a list of slots holds, blanks passed over. */
 export const lengthsIn = (job: Job, list: SlotList) =>
@@ -40,8 +48,15 @@ export function readField(field: Field, raw: unknown): FieldValue {
   }
 }
 
-/** What is wrong with a job's answers, by the key of the field; empty where nothing is. */
+/** What is wrong with a job's answers, by the key of the field; empty where nothing is. Only its structure's fields count. */
 export function problemsOf(job: Job): Record<string, string> {
+  const problems = allProblemsOf(job);
+  const structure = structureOf(job);
+  return Object.fromEntries(Object.entries(problems).filter(([key]) => belongs(fieldOf(key), structure)));
+}
+
+/** The same of every field, those of other structures too. */
+export function allProblemsOf(job: Job): Record<string, string> {
   const problems: Record<string, string> = {};
   for (const field of fields) {
     try {
@@ -56,7 +71,7 @@ export function problemsOf(job: Job): Record<string, string> {
 }
 
 /** A blank stands for its default where the field asks for a figure that nothing else can give. */
-const isNeeded = (field: Field) => field.key === "size" || field.key === "panel_1";
+const isNeeded = ({ key }: Field) => key === "size" || key === "panel_1" || key === "spacing";
 
 /** A number as people write it, with or without the field's own unit: $1,200, 5 %, 16 cu yd or 16 yd. */
 function readPlain(field: Field, typed: number | string): number {

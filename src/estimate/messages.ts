@@ -1,4 +1,5 @@
 import { type Field } from "./fields";
+import { type Structure } from "./structures";
 
 const amount = (value: number, unit: string) =>
   unit ? `${value.toLocaleString("en-US")} ${unit}` : value.toLocaleString("en-US");
@@ -18,13 +19,26 @@ export const messages = {
   priceMissing: "price?",
   examplePrice: "example price",
   tooMuchSand: "More than 10 % over what is needed",
+  gatePostLight: "A gate post is too light for its leaf: take a wider one. The gate maker's sheet governs.",
+  gatePostMarginal:
+    "A gate post is marginal for its leaf and may lean in time: take a wider one. The gate maker's sheet governs.",
+  depthByCode: "Local code and frost come first.",
+  screeningDepth:
+    "Depth of posts: a screening figure only. A licensed engineer decides where anything depends on it.",
   deepFooting: "Loose sand over 6 in strains tendons",
 };
 
+const moving: Record<Structure, string> = {
+  "panel pen":
+    "Sand and panels: look up for wires before a truck raises its bed, keep people clear of a backing truck, and lift panels with two. No loose sand over 6 in: it strains tendons.",
+  "post pen":
+    "Look up for wires before a truck raises its bed, keep people clear of a backing truck and of the auger, and lift posts with two. Gloves and glasses for treated wood and wet cement. No loose sand over 6 in: it strains tendons.",
+};
+
 /** The usual cautions at the foot of an estimate. Local codes and licensed practice come first. */
-export const cautions = [
+export const cautionsOf = (structure: Structure) => [
   "Before digging or driving stakes: mark the work in white, have public lines located (811 in the US), and have the owner mark private lines. Hand-dig near a marked line.",
-  "Sand and panels: look up for wires before a truck raises its bed, keep people clear of a backing truck, and lift panels with two. No loose sand over 6 in: it strains tendons.",
+  moving[structure],
   "Close openings that could trap a hoof, a leg or a head, and wedges between fences that are too narrow for a horse to turn in.",
   "Depth and bracing of posts follow local code and frost; grading and drainage follow the local permit. Figures are for planning: where a structure matters, a licensed engineer decides.",
 ];

@@ -7,12 +7,10 @@ export interface MissingPrice {
   why: "no row" | "no price" | "several prices";
 }
 
-const sizeUnits: Partial<Record<PriceKind, string>> = { panel: "ft", gate: "ft", haul: "cu yd" };
-
 /** What an item is called, with its size: "Panel, 12 ft". */
 export function itemName({ item, size }: PricedItem): string {
-  const kind = item as PriceKind;
-  return size === null ? priceKinds[kind].name : `${priceKinds[kind].name}, ${size} ${sizeUnits[kind] ?? ""}`;
+  const { name, sized = "" } = priceKinds[item as PriceKind];
+  return size === null ? name : `${name}, ${size} ${sized}`;
 }
 
 /** The items that still lack a price, each once, and why. */

@@ -1,4 +1,5 @@
 import { type Section } from "./fields";
+import { type Structure } from "./structures";
 
 /** A line that the user typed into a section of the estimate. */
 export interface OwnLine {
@@ -10,10 +11,21 @@ export interface OwnLine {
 }
 
 /** The sections that lines stand in; the others hold inputs and sums alone. */
-export const lineSections = ["fence", "gates", "footing", "hauling", "supplies"] as const satisfies Section[];
+export const lineSections = [
+  "fence",
+  "holes",
+  "gates",
+  "footing",
+  "hauling",
+  "supplies",
+] as const satisfies Section[];
 
 /** A section of lines. */
 export type LineSection = (typeof lineSections)[number];
+
+/** The sections of lines that an estimate of this structure has. */
+export const lineSectionsOf = (structure: Structure): readonly LineSection[] =>
+  lineSections.filter((section) => section !== "holes" || structure !== "panel pen");
 
 /** The blank lines at the end of a section. */
 export const ownLineKeys = (section: LineSection) => [`own_${section}_1`, `own_${section}_2`];

@@ -1,4 +1,7 @@
 import { Decimal } from "decimal.js";
+import { priceKinds, type PriceKind } from "./price-kinds";
+
+export { priceKinds, type PriceKind };
 
 /** One row of the user's prices. A price of null is not known yet; 0 is free. Waste is in percent. */
 export interface PriceRow {
@@ -50,21 +53,6 @@ export function findPrice(rows: readonly PriceRow[], { item, size }: PricedItem)
   };
 }
 
-/** The kinds of item that lines ask for, how they are called, their unit, and whether sales tax usually falls on them. */
-export const priceKinds = {
-  panel: { name: "Panel", unit: "each", taxed: true },
-  gate: { name: "Gate in its frame", unit: "each", taxed: true },
-  sand_ton: { name: "Sand, by the ton", unit: "ton", taxed: true },
-  sand_yard: { name: "Sand, by the cubic yard", unit: "cu yd", taxed: true },
-  haul: { name: "Truck load hauled", unit: "load", taxed: false },
-  stake: { name: "Layout stake", unit: "each", taxed: true },
-  line: { name: "Mason's line", unit: "roll", taxed: true },
-  paint: { name: "Marking paint", unit: "can", taxed: true },
-} as const;
-
-/** The key of a kind of item. */
-export type PriceKind = keyof typeof priceKinds;
-
 /** A row for an item that the prices lack: without a price, for the user to fill in. */
 export function unpricedRow({ item, size }: PricedItem): PriceRow {
   const kind = priceKinds[item as PriceKind];
@@ -97,6 +85,33 @@ export const examplePrices: readonly PriceRow[] = [
   example("gate", 8, 214),
   example("gate", 10, 238),
   example("gate", 12, 265),
+  example("post 4x4", 8, 11.4),
+  example("post 6x6", 8, 27.5),
+  example("post 8x8", 8, 52),
+  example("post 4 in round", 8, 10.9),
+  example("post 5 in round", 8, 15.2),
+  example("post 6 in round", 8, 21.8),
+  example("post 8 in round", 8, 38),
+  example("post 10 in round", 8, 61),
+  example("rail 2x6 board", 8, 7.6),
+  example("rail 2x6 board", 10, 9.7),
+  example("rail 2x6 board", 12, 11.9),
+  example("rail 2x6 board", 16, 16.4),
+  example("rail 2x8 board", 16, 22.3),
+  example("rail 1x6 board", 16, 11.2),
+  example("rail 5/4x6 board", 16, 15.8),
+  example("rail 1 5/8 in pipe", 21, 31),
+  example("rail 2 3/8 in pipe", 32, 66),
+  example("fastener", null, 0.09, 5),
+  example("hung_gate", 4, 98),
+  example("hung_gate", 8, 142),
+  example("hung_gate", 10, 161),
+  example("hung_gate", 12, 183),
+  example("hole", null, 9.5),
+  example("drive", null, 7.25),
+  example("bag", 60, 5.2),
+  example("bag", 80, 6.1),
+  example("stone", null, 39),
   example("sand_ton", null, 17.5),
   example("sand_yard", null, 23.75),
   example("haul", 8, 95),

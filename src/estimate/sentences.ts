@@ -2,6 +2,8 @@ import { feetInches, inchesAlone } from "../units/feet-inches";
 import { equal } from "../units/rounding";
 import { messages } from "./messages";
 import { type PanelPen } from "./panel-pen";
+import { isPosted, type Pen } from "./pen";
+import { type PostedPen } from "./post-pen";
 import { type Sand } from "./sand";
 
 const inWords = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
@@ -32,24 +34,42 @@ function grouped(values: readonly number[]): [number, number][] {
   return [...counts];
 }
 
+const gatesInWords = (gates: readonly number[]) =>
+  grouped(gates).map(
+    ([gate, count]) => `${countInWords(count)} ${pieceInWords(gate)} ${plural(count, "gate")}`,
+  );
+
 /** Panels and gates that close a pen: "18 panels of 12 ft and one 10 ft gate". */
 export function piecesSentence({ counts, lengths, gates }: PanelPen): string {
   const panels = counts.flatMap((count, k) =>
     count ? [`${countInWords(count)} ${plural(count, "panel")} of ${pieceInWords(lengths[k]!)}`] : [],
   );
-  const frames = grouped(gates).map(
-    ([gate, count]) => `${countInWords(count)} ${pieceInWords(gate)} ${plural(count, "gate")}`,
-  );
-  const pieces = listed([...panels, ...frames]);
+  const pieces = listed([...panels, ...gatesInWords(gates)]);
   return gates.length === 0 ? `${pieces}, no gate` : pieces;
 }
 
-/** What closes a pen and how large it then is. */
-export const penSentence = (pen: PanelPen) =>
-  `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside`;
+/** Posts, bays and gates of a pen: "26 posts, bays of 7 ft 10 1/2 in and one 10 ft gate". */
+export function postsSentence({ posts, bay, gates }: PostedPen): string {
+  const bays = `bays of ${pieceInWords(bay)}`;
+  const list = `${countInWords(posts)} ${plural(posts, "post")}`;
+  return gates.length === 0
+    ? `${list}, ${bays}, no gate`
+    : `${list}, ${listed([bays, ...gatesInWords(gates)])}`;
+}
 
-/** The pens of one panel fewer and one more; of which length, where there are several. */
-export function otherSizesSentence({ oneUnder, oneOver, lengths }: PanelPen): string {
+/** What closes a pen and how large it then is. */
+export const penSentence = (pen: Pen) =>
+  isPosted(pen)
+    ? `${postsSentence(pen)}: ${sizeInWords(pen.postCircle)} across the posts, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`
+    : `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside`;
+
+/** The pens of one panel fewer and one more, of which length, where there are several; of posts, the bays of one post fewer and more. */
+export function otherSizesSentence(pen: Pen): string {
+  if (isPosted(pen)) {
+    const fewer = pen.oneFewer === null ? "makes no pen" : `bays of ${pieceInWords(pen.oneFewer)}`;
+    return `One post fewer: ${fewer}; one more: bays of ${pieceInWords(pen.oneMore)}`;
+  }
+  const { oneUnder, oneOver, lengths } = pen;
   const several = lengths.filter((length) => length !== null).length > 1;
   const panel = several && lengths[0] !== null ? `${pieceInWords(lengths[0])} panel` : "panel";
   const size = (feet: number | null) => (feet === null ? "closes nothing" : sizeInWords(feet));

@@ -54,7 +54,7 @@ export type PostAdequacy = "too light" | "marginal" | "serves" | "more than need
 export const LEAF_POUNDS_PER_FOOT = 10;
 
 /** A 6 in post serves a 10 ft gate, a 4 in one is marginal, a 10 in one is more than needed: common practice, no source. */
-const KNOWN = { leaf: 10, nominal: { marginal: 3.5, serves: 5.5, ample: 9.25 } };
+export const KNOWN_GATE = { leaf: 10, nominal: { marginal: 3.5, serves: 5.5, ample: 9.25 } };
 
 /**
  * How a wood post of this width, in, serves a leaf of this width, ft, and weight, lb, and what to tell the user. A
@@ -68,9 +68,9 @@ export function gatePostAdequacy(
   pounds = leaf * LEAF_POUNDS_PER_FOOT,
 ): { adequacy: PostAdequacy; sentence: string; caution: string } {
   const pull = pounds * (leaf / 2);
-  const scale = Math.cbrt(pull / (KNOWN.leaf * LEAF_POUNDS_PER_FOOT * (KNOWN.leaf / 2)));
+  const scale = Math.cbrt(pull / (KNOWN_GATE.leaf * LEAF_POUNDS_PER_FOOT * (KNOWN_GATE.leaf / 2)));
   const reaches = (known: number) => post >= known * scale * (1 - EPSILON);
-  const { marginal, serves, ample } = KNOWN.nominal;
+  const { marginal, serves, ample } = KNOWN_GATE.nominal;
   const adequacy = reaches(ample) ? "more than needed" : reaches(serves) ? "serves" : reaches(marginal) ? "marginal" : "too light"; // prettier-ignore
   return {
     adequacy,

@@ -1,11 +1,14 @@
 import { type Estimate } from "../estimate/estimate";
 import { slotKeys, type SlotList } from "../estimate/fields";
 import { figureField, type FigureKind } from "../estimate/figure-list";
-import { type Job } from "../estimate/job";
-import { fitOf } from "../estimate/panel-pen";
+import { answerOf, type Job } from "../estimate/job";
+import { fitOf, type PanelPen } from "../estimate/panel-pen";
+import { isPosted } from "../estimate/pen";
+import { besideLeaf, type PostedPen } from "../estimate/post-pen";
 import {
   call,
   expression,
+  minus,
   number,
   over,
   pen,
@@ -40,8 +43,27 @@ interface Listed {
  * numbers. Several are the cells of the estimate where it holds these answers, else an array constant.
  */
 export function answersOf(job: Job, made: Estimate, written?: EstimateSheet): SheetAnswer[] {
-  const ofList = (list: SlotList) => listTerm(list, job, written);
-  const [panels, gates, trucks] = [ofList("panel"), ofList("gate"), ofList("truck")];
+  const { pen: built, sand } = made;
+  const fence = isPosted(built) ? postAnswers(job, built, written) : panelAnswers(job, built, written);
+  const area = fence.find(({ key }) => key === "area")!.says;
+  const trucks = listTerm("truck", job, written);
+  const need = ask("FILL", area, Number(job.depth ?? 0), amount(job, "overrun"), amount(job, "settle"));
+  const best = ask("LOADS", need, trucks.term, amount(job, "short"));
+  const loads = countsTerm("truck", job, sand.counts, best, written);
+  const delivered = trucks.term === undefined ? need : total(trucks, loads);
+  return [
+    ...fence,
+    figure("sand_need", sand.need, need),
+    figure("sand_delivered", sand.delivered, delivered),
+    { key: "sand_tons", label: messages.answers.tons, unit: "ton", kind: "yards", value: sand.tons, says: ask("TONS", delivered, Number(job.tons_per_cy)) },
+    figure("depth_loose", sand.depthLoose, ask("DEPTH", delivered, area)),
+    ...eachOf(job, trucks, loads, sand.counts, messages.answers.loads),
+  ];
+} // prettier-ignore
+
+/** The panels that close a pen, and what they make of it. */
+function panelAnswers(job: Job, closed: PanelPen, written?: EstimateSheet): SheetAnswer[] {
+  const [panels, gates] = [listTerm("panel", job, written), listTerm("gate", job, written)];
   const gap = amount(job, "pin_gap");
   const fit = fitOf[job.size_means as string];
   const wanted = fit === "nearest" ? undefined : fit;
@@ -49,48 +71,55 @@ export function answersOf(job: Job, made: Estimate, written?: EstimateSheet): Sh
   const best = panels.several
     ? ask("PANEL_MIX", size, panels.term, gates.term, gap, undefined, undefined, wanted)
     : ask("PANELS", size, panels.term, gates.term, gap, wanted);
-  const counts = countsTerm("panel", job, made.pen.counts, best, written);
+  const counts = countsTerm("panel", job, closed.counts, best, written);
   const ofPen = (name: string) => ask(name, panels.term!, counts, gates.term, gap);
-  const area = ofPen("INSIDE_AREA");
-  const need = ask("FILL", area, Number(job.depth ?? 0), amount(job, "overrun"), amount(job, "settle"));
-  const loads = countsTerm(
-    "truck",
-    job,
-    made.sand.counts,
-    ask("LOADS", need, trucks.term, amount(job, "short")),
-    written,
-  );
-  const delivered = trucks.term === undefined ? need : total(trucks, loads);
-  const { pen: closed, sand } = made;
-
-  const figure = (key: string, value: number, says: Expression): SheetAnswer => {
-    const { label, unit, kind } = figureField(key);
-    return { key, label: label.en, unit, kind, value, says };
-  };
-  const each = (
-    list: Listed[],
-    several: boolean,
-    of: Expression,
-    values: (number | null)[],
-    label: (size: number) => string,
-  ) =>
-    list.map(({ key, size: length, place }): SheetAnswer => {
-      const value = values[slotPlace(key)]!;
-      const says = isOwn(job, key) ? expression(value) : several ? call("INDEX", of, place) : of;
-      return { key, label: label(length), unit: "", kind: "whole", value, says };
-    });
   return [
-    ...each(panels.listed, panels.several, counts, closed.counts, messages.answers.panels),
+    ...eachOf(job, panels, counts, closed.counts, messages.answers.panels),
     figure("pin_circle", closed.pinCircle, ofPen("PIN_CIRCLE")),
     figure("inside_clear", closed.insideClear, ofPen("INSIDE_CLEAR")),
     figure("distance_around", closed.distanceAround, around(panels, counts, gates, gap)),
-    figure("area", closed.area, area),
-    figure("sand_need", sand.need, need),
-    figure("sand_delivered", sand.delivered, delivered),
-    { key: "sand_tons", label: messages.answers.tons, unit: "ton", kind: "yards", value: sand.tons, says: ask("TONS", delivered, Number(job.tons_per_cy)) },
-    figure("depth_loose", sand.depthLoose, ask("DEPTH", delivered, area)),
-    ...each(trucks.listed, trucks.several, loads, sand.counts, messages.answers.loads),
-  ]; // prettier-ignore
+    figure("area", closed.area, ofPen("INSIDE_AREA")),
+  ];
+}
+
+/** The posts and bays of a pen, on the post circle that it is built on. */
+function postAnswers(job: Job, built: PostedPen, written?: EstimateSheet): SheetAnswer[] {
+  const { postCircle: circle, gateChords } = built;
+  const leaves = listTerm("leaf", job, written);
+  const beside = leaves.term === undefined ? undefined : besideLeaf(job);
+  const ofPosts = (name: string) => ask(name, circle, answerOf(job, "spacing"), leaves.term, beside);
+  const [posts, bay] = [ofPosts("POSTS"), ofPosts("BAY")];
+  const bays = minus(posts, gateChords.length);
+  const square = (term: Expression) => times(term, term);
+  const inBays = over(times(bays, bay, call("SQRT", minus(circle ** 2, square(bay)))), 4);
+  const atGates = gateChords.map((chord) => (chord * Math.sqrt(circle ** 2 - chord ** 2)) / 4);
+  const whole = (of: Expression, gates: number[]) => (gates.length > 0 ? plus(of, ...gates) : of);
+  return [
+    figure("posts", built.posts, posts),
+    figure("bay", built.bay, bay),
+    figure("distance_around", built.distanceAround, whole(times(bays, bay), gateChords)),
+    figure("area", built.area, whole(inBays, atGates)),
+  ];
+}
+
+function figure(key: string, value: number, says: Expression): SheetAnswer {
+  const { label, unit, kind } = figureField(key);
+  return { key, label: label.en, unit, kind, value, says };
+}
+
+/** The count of every place of a list: the user's own, else its place among the counts. */
+function eachOf(
+  job: Job,
+  { listed, several }: ListTerm,
+  counts: Expression,
+  values: readonly (number | null)[],
+  label: (size: number) => string,
+): SheetAnswer[] {
+  return listed.map(({ key, size, place }) => {
+    const value = values[slotPlace(key)]!;
+    const says = isOwn(job, key) ? expression(value) : several ? call("INDEX", counts, place) : counts;
+    return { key, label: label(size), unit: "", kind: "whole", value, says };
+  });
 }
 
 /** True where the user's own count stands in the place of the computed one. */

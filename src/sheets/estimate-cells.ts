@@ -1,8 +1,9 @@
 import { fieldOf, type Field } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
-import { type Job } from "../estimate/job";
+import { choiceOf, type Job } from "../estimate/job";
 import { priceKinds, type PriceKind } from "../estimate/prices";
-import { columns, keysOf, type LaidRow, type Left, type Right } from "./estimate-layout";
+import { columns, keysOf, type LaidRow } from "./estimate-layout";
+import { type Left, type Right } from "./estimate-sections";
 import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
 import { messages } from "./messages";
 import { type PlanCell, type Validation } from "./plan";
@@ -16,10 +17,15 @@ const itemOf: Record<string, PriceKind> = {
   stakes: "stake",
   line: "line",
   paint: "paint",
+  leaf: "hung_gate",
 };
 
 /** The kind of item of a line, by its key. */
 export const kindOfLine = (key: string) => itemOf[key.split("_")[0]];
+
+/** The unit of a line; that of the sand hangs on how it is sold. */
+const unitOfLine = (key: string, says: Record<string, Expression>): Term =>
+  says[`${key}_unit_shown`] ?? priceKinds[kindOfLine(key)].unit;
 
 /** A cell of a plan that is no input. */
 export const put = (row: number, column: number, says: Term, style: StyleName): PlanCell => ({
@@ -36,6 +42,7 @@ export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression
     ? [put(row.row, columns.key, keys.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
     : [];
   if (row.left) cells.push(...leftCells(row.row, row.left, says));
+  if (row.left?.fixed) cells.push(put(row.row, columns.fixed, says[`${row.left.key}_fixed`], "key"));
   if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
   else if (row.left?.kind === "own")
     cells.push({ ...put(row.row, columns.label, messages.ownLine, "note"), across: 5 });
@@ -76,18 +83,19 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
     case "line": {
       const supplies: Record<string, string> = { sand: messages.sandItem, ...messages.suppliesItems };
       const item: Term = supplies[key] ?? says[`${key}_item`];
-      const unit: Term = key === "sand" ? says.sand_unit_shown : priceKinds[kindOfLine(key)].unit;
+      const unit = unitOfLine(key, says);
+      const style = ["sand", "stone"].includes(key) ? "figure" : "count";
       const used = (term: Term) =>
         when(operate(call("N", cell({ row, column: columns.count })), "=", 0), "", term);
       return [
         put(row, columns.item, item, "label"),
-        put(row, columns.quantity, says[`${key}_quantity`], key === "sand" ? "figure" : "count"),
+        put(row, columns.quantity, says[`${key}_quantity`], style),
         put(row, columns.unit, used(unit), "unit"),
         put(row, columns.price, says[`${key}_price`], "money"),
         put(row, columns.amount, says[`${key}_amount`], "money"),
         put(row, columns.taxed, says[`${key}_taxed`], "mark"),
         put(row, columns.note, says[`${key}_note`], "note"),
-        put(row, columns.count, says[`${key}_count`], key === "sand" ? "figure" : "count"),
+        put(row, columns.count, says[`${key}_count`], style),
         ...["fewer", "more"].flatMap((side) =>
           says[`${key}_${side}`] ? [put(row, columns[side as "fewer"], says[`${key}_${side}`], "count")] : [],
         ),
@@ -132,11 +140,23 @@ function ownCells(row: number, amount: Expression): PlanCell[] {
   ];
 }
 
-function inputCells(row: number, { field, use }: Right, job: Job): PlanCell[] {
+function inputCells(row: number, { field, use, written }: Right, job: Job): PlanCell[] {
   const cells: PlanCell[] = [];
   if (field) {
     const asked = fieldOf(field);
-    cells.push(put(row, columns.label, asked.label.en, "label"), inputCell(row, columns.input, asked, job));
+    cells.push(put(row, columns.label, asked.label.en, "label"));
+    cells.push(
+      asked.settled
+        ? put(row, columns.input, choiceOf(job, field), "text")
+        : inputCell(row, columns.input, asked, job),
+    );
+    if (written)
+      cells.push({
+        row,
+        column: columns.written,
+        says: { kind: "constant", value: job[field] },
+        style: "key",
+      });
     cells.push(put(row, columns.inputUnit, asked.unit, "unit"));
     if (asked.kind === "length" && asked.unit === "ft")
       cells.push(

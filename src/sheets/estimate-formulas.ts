@@ -1,12 +1,10 @@
-import { fieldOf, slotKeys, type SlotList } from "../estimate/fields";
+import { slotKeys } from "../estimate/fields";
 import { messages as estimateMessages } from "../estimate/messages";
-import { lineSections } from "../estimate/own-lines";
+import { lineSectionsOf } from "../estimate/own-lines";
 import { extraStakes, lineBeyond, lineToTieOff } from "../estimate/supplies";
-import { type Place } from "./address";
 import { columns } from "./estimate-layout";
 import {
   call,
-  cell,
   minus,
   number,
   operate,
@@ -20,86 +18,34 @@ import {
   type Expression,
   type Term,
 } from "./expression";
+import {
+  above,
+  blankUnless,
+  cellsOf,
+  countOrOwn,
+  isNumber,
+  roundedUp,
+  slotCount,
+  sum,
+  type Sheet,
+} from "./formula-terms";
 import { messages } from "./messages";
 import { lookUp } from "./prices";
 
-/** Where the keys of an estimate stand, and what surrounds it. */
-export interface Sheet {
-  places: Record<string, Place>;
-  /** The name of the sheet of prices. */
-  prices: string;
-  /** First and last row of the sections of lines. */
-  lines: { from: number; to: number };
-}
-
-/** The cells that the formulas name, by key. */
-function cellsOf({ places }: Sheet) {
-  const at = (key: string) => cell(places[key]);
-  const orDefault = (key: string) =>
-    when(operate(number(at(key)), "=", 0), fieldOf(key).default as number, at(key));
-  const column = (list: SlotList, name: keyof typeof columns) => {
-    const [first, ...others] = slotKeys(list).map((key) => ({ ...places[key], column: columns[name] }));
-    return range(first, others.at(-1)!);
-  };
-  return { at, orDefault, column };
-}
-
-const isNumber = (term: Term) => call("ISNUMBER", term);
-const blankUnless = (test: Term, then: Term) => when(test, then, "");
-const above = (term: Term, limit: number) => operate(term, ">", limit);
-const sum = (terms: Expression[]) => plus(terms[0], ...terms.slice(1));
-const roundedUp = (term: Term) => call("ROUNDUP", call("ROUND", term, 6), 0);
 const percentOf = (base: Term, percent: Term) => call("ROUND", over(times(base, number(percent)), 100), 2);
 
-/** The count of a slot: blank without its size, the user's own where there is one, else the best. */
-const slotCount = (size: Expression, use: Expression, best: Expression) =>
-  when(operate(number(size), "=", 0), "", when(isNumber(use), use, best));
+/** The stakes of a pen: those on its circle, the center and the reference stakes. */
+export const stakesCount = (sheet: Sheet, onCircle: Expression) =>
+  countOrOwn(sheet, "stakes", plus(onCircle, extraStakes));
 
-/** The formulas of the pen as built, by key. */
-export function penFormulas(sheet: Sheet): Record<string, Expression> {
-  const { at, column, orDefault } = cellsOf(sheet);
-  const lengths = column("panel", "input");
-  const counts = column("panel", "count");
-  const gates = column("gate", "input");
-  const gap = at("pin_gap");
-  const fit = when(
-    operate(at("size_means"), "=", "inside clear"),
-    "at least",
-    when(operate(at("size_means"), "=", "outside"), "at most", "nearest"),
-  );
-  const mix = pen("PANEL_MIX", at("size"), lengths, gates, gap, undefined, undefined, fit);
-  const gateCount = call("COUNTIF", gates, ">0");
-  const pinCircle = (of: Expression) => pen("PIN_CIRCLE", lengths, of, gates, gap);
-  const found: Record<string, Expression> = {
-    pin_circle: pinCircle(counts),
-    inside_clear: pen("INSIDE_CLEAR", lengths, counts, gates, gap),
-    distance_around: plus(
-      sum(slotKeys("panel").map((key) => times(number(at(key)), number(at(`${key}_count`))))),
-      call("SUM", gates),
-      times(over(number(gap), 12), plus(call("SUM", counts), gateCount)),
-    ),
-    area: pen("INSIDE_AREA", lengths, counts, gates, gap),
-    one_under: call("IFERROR", pinCircle(column("panel", "fewer")), ""),
-    one_over: call("IFERROR", pinCircle(column("panel", "more")), ""),
+/** The formulas of line and paint, by the key of the circle's diameter. */
+export function suppliesFormulas(sheet: Sheet, circle: string): Record<string, Expression> {
+  const { at, orDefault } = cellsOf(sheet);
+  const length = plus(over(at(circle), 2), lineToTieOff, at(circle), lineBeyond);
+  return {
+    line_count: countOrOwn(sheet, "line", roundedUp(over(length, orDefault("line_roll")))),
+    paint_count: countOrOwn(sheet, "paint", roundedUp(over(at("distance_around"), orDefault("paint_reach")))),
   };
-  slotKeys("panel").forEach((key, k) => {
-    const count = at(`${key}_count`);
-    found[`${key}_count`] = slotCount(at(key), at(`${key}_use`), call("INDEX", mix, k + 1));
-    found[`${key}_fewer`] = k === 0 ? minus(number(count), 1) : count;
-    found[`${key}_more`] = k === 0 ? plus(number(count), 1) : count;
-    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.panelItem, at(key), " ft"));
-  });
-  for (const key of slotKeys("gate")) {
-    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), 1);
-    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), " ft"));
-  }
-  const counted = (key: string, otherwise: Expression) =>
-    when(isNumber(at(`${key}_use`)), at(`${key}_use`), otherwise);
-  found.stakes_count = counted("stakes", plus(call("SUM", counts), gateCount, extraStakes));
-  const lineLength = plus(over(at("pin_circle"), 2), lineToTieOff, at("pin_circle"), lineBeyond);
-  found.line_count = counted("line", roundedUp(over(lineLength, orDefault("line_roll"))));
-  found.paint_count = counted("paint", roundedUp(over(at("distance_around"), orDefault("paint_reach"))));
-  return found;
 }
 
 /** The formulas of the footing and its loads, by key. */
@@ -190,7 +136,7 @@ export function totalFormulas(sheet: Sheet): Record<string, Expression> {
   const total = at("total");
   const each = (units: Expression) => blankUnless(isNumber(total), over(total, units));
   return {
-    direct: sum(lineSections.map((section) => at(`sum_${section}`))),
+    direct: sum(lineSectionsOf(sheet.structure).map((section) => at(`sum_${section}`))),
     tax_amount: percentOf(call("SUMIFS", down("amount"), down("taxed"), "yes"), at("tax")),
     contingency_amount: percentOf(beforeContingency, at("contingency")),
     overhead_amount: percentOf(beforeOverhead, at("overhead")),

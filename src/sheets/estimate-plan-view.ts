@@ -1,12 +1,13 @@
 import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
-import { panelPen, type PanelPen } from "../estimate/panel-pen";
+import { circleOf, isPosted, penOf, type Pen } from "../estimate/pen";
 import { penSentence } from "../estimate/sentences";
 import { type Job } from "../estimate/job";
 import { Refusal } from "../units/refusal";
-import { columns, planRows, rowHeight } from "./estimate-layout";
+import { columns, rowHeight } from "./estimate-layout";
+import { planRows } from "./estimate-sections";
 import { call, cell, minus, operate, when, type Expression } from "./expression";
-import { type Sheet } from "./estimate-formulas";
+import { type Sheet } from "./formula-terms";
 import { messages } from "./messages";
 import { type PlanPicture } from "./plan";
 
@@ -15,9 +16,9 @@ const drawn = 236;
 const tall = planRows * rowHeight - 4;
 
 /** The pen that the plan shows; none where the job has no answer. */
-export function penToDraw(job: Job): PanelPen | undefined {
+export function penToDraw(job: Job): Pen | undefined {
   try {
-    return panelPen(job);
+    return penOf(job);
   } catch (refusal) {
     if (refusal instanceof Refusal) return undefined;
     throw refusal;
@@ -25,7 +26,7 @@ export function penToDraw(job: Job): PanelPen | undefined {
 }
 
 /** The plan of the pen beside its figures, from this row down. */
-export function planPicture(pen: PanelPen, row: number): PlanPicture {
+export function planPicture(pen: Pen, row: number): PlanPicture {
   const { width, height } = planFrame(drawn);
   return {
     row,
@@ -38,10 +39,13 @@ export function planPicture(pen: PanelPen, row: number): PlanPicture {
 }
 
 /** Says that the plan was drawn for other figures, once the pen as built is not the one that it shows. */
-export function planWarning({ places }: Sheet, pen: PanelPen): Expression {
-  const parts = (["pin_circle", "distance_around"] as const).map((key) => {
-    const shown = { pin_circle: pen.pinCircle, distance_around: pen.distanceAround }[key];
-    return operate(call("ABS", minus(cell(places[key]), shown)), ">", 0.001);
-  });
+export function planWarning({ places }: Sheet, pen: Pen): Expression {
+  const drawnFor = {
+    [isPosted(pen) ? "post_circle" : "pin_circle"]: circleOf(pen),
+    distance_around: pen.distanceAround,
+  };
+  const parts = Object.entries(drawnFor).map(([key, shown]) =>
+    operate(call("ABS", minus(cell(places[key]), shown)), ">", 0.001),
+  );
   return when(call("OR", ...parts), messages.planOutOfDate, "");
 }

@@ -1,37 +1,47 @@
-import { type Job } from "../estimate/job";
-import { cautions } from "../estimate/messages";
-import { allOwnKeys } from "../estimate/own-lines";
+import { structureOf, type Job } from "../estimate/job";
+import { cautionsOf } from "../estimate/messages";
+import { lineSectionsOf, ownLineKeys } from "../estimate/own-lines";
+import { type Structure } from "../estimate/structures";
 import { type Cell } from "../units/cell";
 import { address } from "./address";
 import { kindOfLine, put, rowCells } from "./estimate-cells";
+import { lineFormulas, ownAmount, sandFormulas, suppliesFormulas, totalFormulas } from "./estimate-formulas";
 import {
-  lineFormulas,
-  ownAmount,
-  penFormulas,
-  sandFormulas,
-  totalFormulas,
-  type Sheet,
-} from "./estimate-formulas";
-import { columns, headRows, laidOut, placesOf, rowHeight, type LaidSection } from "./estimate-layout";
+  columns,
+  headRows,
+  laidOut,
+  placesOf,
+  rowHeight,
+  type ColumnName,
+  type LaidSection,
+} from "./estimate-layout";
 import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
+import { type Sheet } from "./formula-terms";
 import { messages } from "./messages";
+import { panelFormulas } from "./panel-formulas";
+import { postFormulas } from "./post-formulas";
+import { postItems } from "./post-items";
+import { staleFormulas } from "./stale-formulas";
 import { type PlanCell, type SheetPlan } from "./plan";
 
 /** What A1 of an estimate says, by which a host finds it. */
 export const estimateMark = "penstake estimate 1";
 
-/** The sheet of an estimate for a panel pen: the job's answers in its inputs, everything else as live formulas. */
+/** The sheet of an estimate of a job's structure: the job's answers in its inputs, everything else as live formulas. */
 export function estimatePlan(job: Job, name: string, prices: string): SheetPlan {
-  const { sections, after } = laidOut();
+  const structure = structureOf(job);
+  const cautions = cautionsOf(structure);
+  const { sections, after } = laidOut(structure);
   const places = placesOf(sections);
   const sheet: Sheet = {
     places: { ...places, ...besideCounts(places) },
     prices,
+    structure,
     lines: { from: sections[0].heading, to: sections.at(-1)!.heading - 1 },
   };
   const says: Record<string, Expression> = {
-    ...penFormulas(sheet),
+    ...fenceFormulas(sheet, job),
     ...sandFormulas(sheet),
     ...totalFormulas(sheet),
   };
@@ -40,15 +50,19 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
       if (left?.kind === "line") Object.assign(says, formulasOfLine(sheet, left.key));
   const drawnPen = penToDraw(job);
   says.plan_warning = drawnPen ? planWarning(sheet, drawnPen) : blank;
-  for (const key of allOwnKeys) says[`${key}_amount`] = ownAmount(sheet, key);
+  for (const key of lineSectionsOf(structure).flatMap(ownLineKeys))
+    says[`${key}_amount`] = ownAmount(sheet, key);
   const body = sections.flatMap((section) => [
     ...headingCells(section),
     ...section.rows.flatMap((row) => rowCells(row, job, says)),
   ]);
   return {
     name,
-    cells: [...headCells(places), ...body, ...cautionCells(after)],
-    columns: widths.map((width, k) => ({ width, ...(hiddenColumns.includes(k) ? { hidden: true } : {}) })),
+    cells: [...headCells(places), ...body, ...cautionCells(cautions, after)],
+    columns: widthsOf(structure).map((width, k) => ({
+      width,
+      ...(hiddenColumns.includes(k) ? { hidden: true } : {}),
+    })),
     hiddenRows: [headRows.names],
     heights: {
       [headRows.title]: 26,
@@ -70,10 +84,14 @@ export function estimatePlan(job: Job, name: string, prices: string): SheetPlan 
   };
 }
 
-/** The plan of an estimate with these values typed into its inputs, by key; other inputs stay as they are. */
+/**
+ * The plan of an estimate with these values typed into its inputs, by key; other inputs stay as they are, and what its
+ * structure has no cell for is passed over.
+ */
 export function typedInto(plan: SheetPlan, values: Record<string, Cell>): SheetPlan {
-  const places = placesOf(laidOut().sections);
-  const typed = new Map(Object.entries(values).map(([key, value]) => [address(places[key]), value]));
+  const places = new Map(plan.cells.flatMap(keysIn));
+  const here = Object.entries(values).filter(([key]) => places.has(key));
+  const typed = new Map(here.map(([key, value]) => [places.get(key)!, value]));
   const cells = plan.cells.map((cell): PlanCell => {
     const value = cell.input ? typed.get(address(cell)) : undefined;
     return value === undefined ? cell : { ...cell, says: { kind: "constant", value } };
@@ -84,12 +102,28 @@ export function typedInto(plan: SheetPlan, values: Record<string, Cell>): SheetP
 const rowsFrom = (first: number, last: number) =>
   Array.from({ length: last - first + 1 }, (_, k) => first + k);
 
-const widths = [14, 29, 10, 8, 12, 12, 6, 12, 2, 27, 13, 10, 16, 11, 10, 9, 9];
+/** The keys that a key cell gives its row, each with the address of its cell. */
+function keysIn({ row, column, says }: PlanCell): [key: string, address: string][] {
+  if (column !== columns.key || row === headRows.names || says.kind !== "constant") return [];
+  const pairs = String(says.value)
+    .split(" ")
+    .map((pair) => pair.split("="));
+  return pairs.map(([name, key]) => [key, address({ row, column: columns[name as ColumnName] })]);
+}
+
+const widths = [14, 29, 10, 8, 12, 12, 6, 12, 2, 27, 13, 10, 16, 11, 10, 9, 9, 12, 12];
+
+/** The widths of an estimate's columns. Posts are chosen by longer words, and hidden columns hold what they were figured from. */
+const widthsOf = (structure: Structure) =>
+  structure === "panel pen"
+    ? widths.slice(0, columns.more + 1)
+    : widths.map((width, column) => (column === columns.input ? 18 : width));
+
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];
 const inputHeaderStyles = [left, right, center, right, right, right];
-const hiddenColumns: number[] = [columns.key, columns.fewer, columns.more];
+const hiddenColumns: number[] = [columns.key, columns.fewer, columns.more, columns.written, columns.fixed];
 
 /** The hidden counts with one panel fewer and one more stand beside each panel's count. */
 function besideCounts(places: Sheet["places"]): Sheet["places"] {
@@ -102,7 +136,16 @@ function besideCounts(places: Sheet["places"]): Sheet["places"] {
   );
 }
 
+/** The formulas of the pen as built, of its supplies, and of what it cannot follow by itself. */
+function fenceFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
+  if (sheet.structure === "panel pen")
+    return { ...panelFormulas(sheet), ...suppliesFormulas(sheet, "pin_circle") };
+  return { ...postFormulas(sheet, job), ...staleFormulas(sheet), ...suppliesFormulas(sheet, "post_circle") };
+}
+
 function formulasOfLine(sheet: Sheet, key: string): Record<string, Expression> {
+  const item = sheet.structure === "post pen" ? postItems(sheet)[key] : undefined;
+  if (item) return lineFormulas(sheet, key, item.whole, item.item, item.size);
   const size = fieldExists(sheet, key) ? cell(sheet.places[key]) : undefined;
   if (key !== "sand") return lineFormulas(sheet, key, true, kindOfLine(key), size);
   const byYard = operate(cell(sheet.places.sand_unit), "=", "cu yd");
@@ -156,7 +199,7 @@ function headingCells({ title, section, heading, last }: LaidSection): PlanCell[
   ];
 }
 
-function cautionCells(after: number): PlanCell[] {
+function cautionCells(cautions: readonly string[], after: number): PlanCell[] {
   return [
     { ...put(after, columns.item, messages.cautions, "heading"), across: 7 },
     ...cautions.map((caution, k) => ({ ...put(after + 1 + k, columns.item, caution, "caution"), across: 7 })),

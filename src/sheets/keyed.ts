@@ -1,6 +1,8 @@
-import { fields, type FieldValue } from "../estimate/fields";
+import { fields, fieldsOf, type FieldValue } from "../estimate/fields";
 import { type Figure } from "../estimate/figures";
 import { type Job } from "../estimate/job";
+import { fixedOf } from "../estimate/post-figures";
+import { structures, type Structure } from "../estimate/structures";
 import { allOwnKeys, ownParts, type OwnLine } from "../estimate/own-lines";
 import { equal } from "../units/rounding";
 import { isError, type Cell } from "../units/cell";
@@ -24,6 +26,7 @@ export interface KeyedCell {
 /** An estimate as its sheet holds it. */
 export interface EstimateSheet {
   name: string;
+  structure: Structure;
   /** The inputs; a field that the sheet lacks has its default. */
   job: Job;
   own: OwnLine[];
@@ -42,15 +45,21 @@ export const isEstimate = ({ values }: Shown) => values[0]?.[0] === estimateMark
  */
 export function readEstimate(sheet: Shown): EstimateSheet {
   const cells = keyedCells(sheet.values);
-  const missing = fields.filter(({ key }) => !(key in cells)).map(({ key }) => key);
-  const found = missing.length > 0 ? keyedCells(withKeysBack(cells, missing, sheet.values)) : cells;
+  const structure = structureIn(cells);
+  const missing = fieldsOf(structure)
+    .filter(({ key, settled }) => !(key in cells) && !settled)
+    .map(({ key }) => key);
+  const found =
+    missing.length > 0 ? keyedCells(withKeysBack({ cells, missing, structure }, sheet.values)) : cells;
   const valueOf = (key: string): Cell => found[key]?.value ?? null;
   const job: Job = {};
   for (const field of fields)
     job[field.key] = field.key in found ? asField(valueOf(field.key)) : field.default;
+  job.structure = structure;
   const number = (key: string) => (typeof valueOf(key) === "number" ? (valueOf(key) as number) : null);
   return {
     name: sheet.name,
+    structure,
     job,
     own: allOwnKeys.map((key) => ({
       key,
@@ -63,9 +72,16 @@ export function readEstimate(sheet: Shown): EstimateSheet {
   };
 }
 
+/** What of an estimate says where its keys belong. */
+type KeysOf = Pick<EstimateSheet, "cells" | "missing" | "structure">;
+
+/** What a sheet says it is of; where that is gone, what its figures say. A sheet of the time before says neither. */
+const structureIn = ({ structure, post_circle }: EstimateSheet["cells"]): Structure =>
+  structures.find((one) => one === structure?.value) ?? (post_circle ? "post pen" : "panel pen");
+
 /** What the sheet shows with the missing keys back in their rows, as far as those still stand. */
-function withKeysBack(cells: EstimateSheet["cells"], missing: string[], values: Cell[][]): Cell[][] {
-  const back = new Map(restoredKeys({ cells, missing }, values).map(({ row, value }) => [row, value]));
+function withKeysBack(sheet: KeysOf, values: Cell[][]): Cell[][] {
+  const back = new Map(restoredKeys(sheet, values).map(({ row, value }) => [row, value]));
   return values.map((row, at) => (back.has(at) ? [back.get(at)!, ...row.slice(1)] : row));
 }
 
@@ -89,7 +105,7 @@ function keyedCells(values: Cell[][]): Record<string, KeyedCell> {
 /** True for an estimate whose figures are fixed: a plain copy, in which nothing asks this add-in any more. */
 export function isPlainCopy({ cells }: EstimateSheet, formulas: Cell[][]): boolean {
   const asks = ({ row, column }: KeyedCell) => /\bPEN[._]/i.test(String(formulas[row]?.[column] ?? ""));
-  return cells.pin_circle !== undefined && !Object.values(cells).some(asks);
+  return cells.area !== undefined && !Object.values(cells).some(asks);
 }
 
 /** What the user typed into the lines of their own, by key. */
@@ -127,10 +143,45 @@ export function changedInputs(
   sheet: EstimateSheet,
   job: Job,
 ): { row: number; column: number; value: FieldValue }[] {
-  return fields.flatMap(({ key }) => {
+  return fields.flatMap(({ key, settled }) => {
+    if (settled) return [];
     const found = sheet.cells[key];
-    const same = found && (asField(found.value) ?? null) === (job[key] ?? null);
+    const same = found && alikeInput(asField(found.value), job[key]);
     return !found || same ? [] : [{ row: found.row, column: found.column, value: job[key] ?? null }];
+  });
+}
+
+const alikeInput = (one: FieldValue | undefined, other: FieldValue | undefined) =>
+  (one ?? null) === (other ?? null);
+
+/** The fields of a sheet that numbers of the time of writing rest on. */
+const decidingIn = ({ cells, structure }: EstimateSheet) =>
+  fieldsOf(structure).filter(({ key, decides }) => decides && `${key}_written` in cells);
+
+/** True where an input is not what the sheet's numbers of the time of writing were worked out from. */
+export const isOutOfDate = (sheet: EstimateSheet) =>
+  decidingIn(sheet).some(
+    ({ key }) => !alikeInput(asField(sheet.cells[`${key}_written`].value), sheet.job[key]),
+  );
+
+/**
+ * The cells beside the inputs that have to change so that the numbers of the time of writing are those of this job: the
+ * numbers, and what they were worked out from. None where the job has no answer.
+ */
+export function changedFixed(
+  sheet: EstimateSheet,
+  job: Job,
+): { row: number; column: number; value: FieldValue }[] {
+  const numbers = Object.entries(fixedOf(job)).map(([key, value]): [string, FieldValue] => [
+    `${key}_fixed`,
+    value,
+  ]);
+  if (numbers.length === 0) return [];
+  const from = decidingIn(sheet).map(({ key }): [string, FieldValue] => [`${key}_written`, job[key] ?? null]);
+  return [...numbers, ...from].flatMap(([key, value]) => {
+    const found = sheet.cells[key];
+    if (!found || alikeInput(asField(found.value), value)) return [];
+    return [{ row: found.row, column: found.column, value }];
   });
 }
 
@@ -139,10 +190,10 @@ export function changedInputs(
  * neighbors, with an empty key. A field whose whole row is gone is not among them.
  */
 export function restoredKeys(
-  sheet: Pick<EstimateSheet, "cells" | "missing">,
+  sheet: KeysOf,
   values: Cell[][],
 ): { row: number; column: number; value: string }[] {
-  const rows = laidOut().sections.flatMap((section) => section.rows);
+  const rows = laidOut(sheet.structure).sections.flatMap((section) => section.rows);
   const planned = rows.map((row) => ({ row: row.row, keys: Object.entries(keysOf(row)) }));
   const rowOnSheet = (keys: [string, string][]) =>
     keys.map(([, key]) => sheet.cells[key]?.row).find((row) => row !== undefined);

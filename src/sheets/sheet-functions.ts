@@ -148,6 +148,8 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   },
   ABS: numeric(Math.abs),
   SQRT: numeric((x) => Math.sqrt(x)),
+  SIN: numeric(Math.sin),
+  ASIN: numeric(Math.asin),
   PI: () => Math.PI,
   ROUND: numeric(halfUp),
   ROUNDUP: numeric(rounded(Decimal.ROUND_UP)),

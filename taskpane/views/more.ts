@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from "lit/html.js";
-import { fields, type Field, type Section } from "../../src/estimate/fields";
-import { type Job } from "../../src/estimate/job";
+import { fieldsOf, type Field, type Section } from "../../src/estimate/fields";
+import { structureOf, type Job } from "../../src/estimate/job";
 import { type Context } from "./context";
 import { questionView } from "./questions";
 
@@ -11,6 +11,7 @@ const say = {
     job: "Job",
     pen: "Pen",
     fence: "Fence",
+    holes: "Posts and holes",
     gates: "Gates",
     footing: "Footing",
     hauling: "Hauling",
@@ -21,8 +22,10 @@ const say = {
 
 /** Every field that neither the questions nor the layout sheet ask, by section. */
 export function moreView(context: Context): TemplateResult {
-  const { answers } = context.panel.state;
-  const others = fields.filter((field) => !field.quick && !field.slot && applies(field, answers));
+  const { answers, good } = context.panel.state;
+  const others = fieldsOf(structureOf(good)).filter(
+    (field) => !field.quick && !field.slot && applies(field, answers),
+  );
   const sections = [...new Set(others.map(({ section }) => section))].filter((one) => one !== "layout");
   return html`<details class="more">
     <summary>${say.more} <span class="beside">${say.hint}</span></summary>

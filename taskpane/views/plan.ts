@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { type PanelPen } from "../../src/estimate/panel-pen";
+import { type Pen } from "../../src/estimate/pen";
 import { planFrame } from "../../src/drawing/frame";
 import { placedPieces } from "../../src/drawing/pieces";
 import { planShape } from "../../src/drawing/plan";
@@ -13,10 +13,10 @@ const say = {
   point: "Gates are drawn double. Point at a piece to name it.",
 };
 
-let drawn: { pen: PanelPen; node: SVGElement; names: string[] } | undefined;
+let drawn: { pen: Pen; node: SVGElement; names: string[] } | undefined;
 
 /** The drawing of a pen, made once for as long as the pen stays the same. */
-function drawingOf(pen: PanelPen) {
+function drawingOf(pen: Pen) {
   if (drawn?.pen !== pen) {
     const colors = { ink: "var(--pen-ink)", faint: "var(--pen-faint)", paper: "var(--pen-paper)" };
     const names = placedPieces(pen, planFrame(width)).map(({ name }) => name);

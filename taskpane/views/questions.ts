@@ -1,5 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { fieldOf, fields, slots, type Field, type SlotList } from "../../src/estimate/fields";
+import { fieldOf, fieldsOf, slots, type Field, type SlotList } from "../../src/estimate/fields";
+import { structureOf } from "../../src/estimate/job";
+import { postCautions, railsSentence, settingSentence } from "../../src/estimate/post-sentences";
+import { type PostWork } from "../../src/estimate/post-work";
+import { type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
 import { otherSizesSentence, penSentence, sandSentence, sandWarnings } from "../../src/estimate/sentences";
 import { placesInUse, unbroken, without } from "../shown";
@@ -9,26 +13,42 @@ import { planView } from "./plan";
 
 const say = {
   pen: "The pen",
-  fence: "Panels and gates",
+  fence: { "panel pen": "Panels and gates", "post pen": "Posts, rails and gates" } as Record<
+    Structure,
+    string
+  >,
   footing: "Footing and trucks",
   money: "Money",
-  add: { panel: "Add another length", gate: "Add a gate", truck: "Add a truck" } as Record<SlotList, string>,
+  add: {
+    panel: "Add another length",
+    gate: "Add a gate",
+    leaf: "Add a gate",
+    truck: "Add a truck",
+  } as Record<SlotList, string>,
   use: (size: number) => `Use ${size} ft`,
   suggested: (size: number, why: string) => `${size} ft: ${why}`,
   meaning: {
     "pin circle": "Through the pins: the circle you paint.",
     "inside clear": "What the horse has, at the very least.",
-    outside: "The pins stay inside this size.",
+    "post circle": "Through the post centers: the circle you paint.",
+    outside: "Nothing of the fence stands outside this size.",
+    "crushed stone": "Packed round the posts in layers.",
+    "tamped earth": "What came out goes back in, tamped in layers.",
+    concrete: "Let it cure before a gate hangs on it.",
+    driven: "No holes: a driver comes to the pen.",
   } as Record<string, string>,
   old: "This is the last size that worked.",
   none: "No answer yet.",
 };
 
+const fenceSlots: Record<Structure, SlotList[]> = { "panel pen": ["panel", "gate"], "post pen": ["leaf"] };
+
 /** The questions of a quick estimate in the trade's order, each with what it leads to. */
 export function questionsView(context: Context): TemplateResult {
   const { panel } = context;
   const { result, old, refusal } = panel.figured;
-  const quick = fields.filter((field) => field.quick && !field.slot);
+  const structure = structureOf(panel.state.good);
+  const quick = fieldsOf(structure).filter((field) => field.quick && !field.slot);
   const of = (...sections: string[]) => quick.filter(({ section }) => sections.includes(section));
   const isMoney = ({ kind }: Field) => kind === "money";
   const one = (field: Field) => questionView(context, field);
@@ -40,11 +60,12 @@ export function questionsView(context: Context): TemplateResult {
       )}
     </section>
     <section>
-      <h2>${say.fence}</h2>
-      ${slotsView(context, "panel")}${slotsView(context, "gate")}
+      <h2>${say.fence[structure]}</h2>
+      ${of("fence", "holes").map(one)}${fenceSlots[structure].map((list) => slotsView(context, list))}
       <div class="answer ${old ? "old" : ""}" role="status">
         <p class="said">${result ? unbroken(penSentence(result.made.pen)) : say.none}</p>
         <p class="beside">${result ? unbroken(otherSizesSentence(result.made.pen)) : nothing}</p>
+        ${result?.made.work ? postsView(context, result.made.work) : nothing}
         <p class="refusal">${refusal ? sentence(refusal) : old && result ? say.old : nothing}</p>
       </div>
       ${planView(context)}
@@ -82,6 +103,14 @@ export function questionView(context: Context, field: Field, more: { remove?(): 
   });
 }
 
+/** How the posts are set, what decides the rails, and what to think over. */
+function postsView({ panel }: Context, work: PostWork): TemplateResult {
+  const { good } = panel.state;
+  return html`<p class="beside">${unbroken(settingSentence(good, work))}</p>
+    <p class="beside">${unbroken(railsSentence(good, work))}</p>
+    ${postCautions(good, work).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
+}
+
 function suggestionView({ panel }: Context): TemplateResult {
   const { good } = panel.state;
   const suggestion = suggestions[String(good.purpose)];
@@ -114,7 +143,7 @@ function slotsView(context: Context, list: SlotList): TemplateResult {
   const places = Array.from({ length: used }, (_, k) => k + 1);
   return html`${places.map((place) =>
       questionView(context, fieldOf(`${list}_${place}`), {
-        remove: used > 1 || list === "gate" ? remove(place) : undefined,
+        remove: used > 1 || list === "gate" || list === "leaf" ? remove(place) : undefined,
       }),
     )}
     <button

@@ -3,10 +3,10 @@ import { fieldOf } from "../../src/estimate/fields";
 import { type Figure } from "../../src/estimate/figures";
 import { type MissingPrice } from "../../src/estimate/missing-prices";
 import { isError, type Cell } from "../../src/units/cell";
-import { type OwnChange } from "../../src/sheets/keyed";
+import { isOutOfDate, type OwnChange } from "../../src/sheets/keyed";
 import { messages } from "../messages";
 import { cellText, keyLabel, money, wholeDollars } from "../shown";
-import { unwritten, type Source } from "../state";
+import { isOther, unwritten, type Source } from "../state";
 import { type Controller } from "../controller";
 import { type Context } from "./context";
 import { sentence } from "./field";
@@ -27,6 +27,7 @@ const say = {
   close: "Close",
   change: ({ address, key, shown, figured }: OwnChange) =>
     `${address} ${keyLabel(key)}: ${cellText(shown)}, figured ${cellText(figured)}`,
+  outOfDate: "The sheet is out of date: update it",
   errors: "Cells of this sheet show errors",
   missing: (count: number) => `${count} ${count === 1 ? "price" : "prices"} missing`,
   noRow: "no row in the prices",
@@ -98,7 +99,8 @@ function hindranceTo({ state, figured }: Controller): string {
 
 function mainButton({ panel }: Context) {
   const { source } = panel.state;
-  const idle = source !== undefined && unwritten(panel.state).length === 0;
+  const idle = source !== undefined && unwritten(panel.state).length === 0 && !isOutOfDate(source.sheet);
+  const updates = source !== undefined && !isOther(panel.state);
   const why = panel.busy ? messages.working : hindranceTo(panel) || (idle ? messages.nothingToWrite : "");
   return html`<button
       type="button"
@@ -106,9 +108,9 @@ function mainButton({ panel }: Context) {
       ?disabled=${why !== ""}
       aria-describedby="penstake-why"
       title=${why}
-      @click=${() => void (source ? panel.update() : panel.write())}
+      @click=${() => void (updates ? panel.update() : panel.write())}
     >
-      ${source ? messages.update : messages.write}
+      ${updates ? messages.update : messages.write}
     </button>
     <span id="penstake-why" hidden>${why}</span>`;
 }
@@ -118,14 +120,15 @@ function notesView(context: Context, written: Source | undefined): TemplateResul
   const { panel } = context;
   const { result, own } = panel.figured;
   const { source } = panel.state;
+  const onSheet = source?.sheet.cells.total?.value;
   const missing = result?.missing ?? [];
   const troubled = own.some(({ shown }) => isError(shown));
   const heads = [
+    ...(source && isOutOfDate(source.sheet) ? [say.outOfDate] : []),
     ...(own.length ? [troubled ? say.errors : say.own] : []),
     ...(missing.length ? [say.missing(missing.length)] : []),
     ...(result?.made.onExamples ? [say.examples(result.made.onExamples)] : []),
   ];
-  const onSheet = source?.sheet.cells.total?.value;
   if (heads.length === 0 && (written || !source)) return html`<p class="notes">${result ? say.allPriced : nothing}</p>`;
   return html`<details class="notes">
     <summary>${heads.join(" · ") || say.allPriced}</summary>

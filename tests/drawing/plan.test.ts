@@ -2,6 +2,8 @@ import { planDrawing, planShape } from "../../src/drawing/plan";
 import { planFrame } from "../../src/drawing/frame";
 import { placedPieces } from "../../src/drawing/pieces";
 import { shape, svgText, type Shape } from "../../src/drawing/shape";
+import { newJob } from "../../src/estimate/job";
+import { postPen } from "../../src/estimate/post-pen";
 import { penOf } from "./pens";
 
 const pen = penOf([[12, 18]], [10]);
@@ -45,6 +47,25 @@ describe("the plan of a pen", () => {
       "Panel 3 of 3, 12 ft",
     ]);
     expect(placedPieces(pen, planFrame(318))[0].name).toBe("Gate, 10 ft");
+  });
+
+  it("draws a pen of posts with its bays, its gates from post to post, and the size across the posts", () => {
+    const posts = postPen({ ...newJob(), structure: "post pen", leaf_2: 4 });
+    const frame = planFrame(318);
+    const pieces = placedPieces(posts, frame);
+    const scale = (2 * frame.radius) / posts.postCircle;
+    const drawn = pieces.map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y) / scale);
+    expect(drawn[0]).toBeCloseTo(posts.gateChords[0], 9);
+    expect(drawn[1]).toBeCloseTo(posts.bay, 9);
+    expect(pieces.at(-1)!.to.x).toBeCloseTo(pieces[0].from.x, 6);
+    expect(pieces.slice(0, 2).map(({ name }) => name)).toEqual([
+      "Gate 1 of 2, 10 ft",
+      `Bay 1 of ${posts.bays}, 7 ft 11 7/16 in`,
+    ]);
+    const texts = textsOf(planShape(posts));
+    expect(texts).toContain("66 ft across the posts");
+    expect(texts.filter((text) => text.startsWith("gate"))).toHaveLength(2);
+    expect(textsOf(planShape(posts, { language: "es" }))).toContain("66' entre postes");
   });
 
   it("carries each piece's place and name, and tells gates from panels by form", () => {

@@ -1,17 +1,31 @@
 import fc from "fast-check";
 import { newJob, type Job } from "../../src/estimate/job";
-import { profitKinds, purposes, sandUnits, sizeMeanings, slotKeys } from "../../src/estimate/fields";
-import { allOwnKeys } from "../../src/estimate/own-lines";
-import { examplePrices, type PriceRow } from "../../src/estimate/prices";
+import {
+  fieldOf,
+  profitKinds,
+  purposes,
+  sandUnits,
+  sizeMeanings,
+  slotKeys,
+  type SlotList,
+} from "../../src/estimate/fields";
+import { allOwnKeys, lineSectionsOf, sectionOfOwn } from "../../src/estimate/own-lines";
+import { structureOf } from "../../src/estimate/job";
+import {
+  examplePrices,
+  priceKinds,
+  unpricedRow,
+  type PriceKind,
+  type PriceRow,
+} from "../../src/estimate/prices";
+import { POST_LENGTHS } from "../../src/fence/post-depth";
+import { STOCK_LENGTHS } from "../../src/fence/rails";
 
 const halves = (least: number, most: number) =>
   fc.integer({ min: least * 2, max: most * 2 }).map((n) => n / 2);
 const maybe = <T>(some: fc.Arbitrary<T>, freq = 2) => fc.option(some, { freq });
-const slotted = (
-  list: "panel" | "gate" | "truck",
-  first: fc.Arbitrary<number | null>,
-  others: fc.Arbitrary<number | null>,
-) => Object.fromEntries(slotKeys(list).map((key, k) => [key, k === 0 ? first : others]));
+const slotted = (list: SlotList, first: fc.Arbitrary<number | null>, others: fc.Arbitrary<number | null>) =>
+  Object.fromEntries(slotKeys(list).map((key, k) => [key, k === 0 ? first : others]));
 const uses = (keys: string[], most: number) =>
   Object.fromEntries(
     keys
@@ -19,37 +33,79 @@ const uses = (keys: string[], most: number) =>
       .map(([key, use]) => [key, (use as fc.Arbitrary<number | null>).map((n) => n ?? null)]),
   );
 
+/** The answers that a job of panels has alone. */
+const panelAnswers = {
+  structure: fc.constant("panel pen"),
+  size_means: fc.constantFrom(...sizeMeanings),
+  pin_gap: fc.constantFrom(0, 0.5, -1, 1.25),
+  ...slotted(
+    "panel",
+    halves(6, 20),
+    maybe(halves(4, 20), 3).map((x) => x ?? null),
+  ),
+  ...slotted("gate", maybe(halves(4, 14)), maybe(halves(4, 14), 4)),
+  ...uses(slotKeys("panel"), 24),
+};
+
+const choice = (key: string) => fc.constantFrom(...fieldOf(key).options!, null);
+
+/** The answers that a job of posts has alone. */
+const postAnswers = {
+  structure: fc.constant("post pen"),
+  post_size_means: choice("post_size_means"),
+  spacing: halves(4, 12),
+  line_post: choice("line_post"),
+  gate_post: choice("gate_post"),
+  rail_stock: choice("rail_stock"),
+  rail_rows: fc.constantFrom(1, 3, 4, 5, null),
+  rail_side: choice("rail_side"),
+  rail_length: fc.constantFrom(null, null, 16, 20),
+  rail_waste: fc.constantFrom(0, 5, 12.5, null),
+  fasteners_each: fc.constantFrom(0, 2, 3, null),
+  post_height: fc.constantFrom(4, 4.5, 5, 6, null),
+  setting: choice("setting"),
+  depth_rule: choice("depth_rule"),
+  frost: fc.constantFrom(0, 0, 30, 42, null),
+  room_round: fc.constantFrom(2, 3, 1.5, null),
+  hole_gravel: fc.constantFrom(0, 4, 6, null),
+  bag_size: fc.constantFrom(80, 60, null),
+  side_push: fc.constantFrom(200, 350),
+  push_height: fc.constantFrom(4, 5, null),
+  soil: fc.constantFrom(150, 200, null),
+  ...slotted("leaf", maybe(halves(3, 14)), maybe(halves(3, 14), 3)),
+  gate_room: fc.constantFrom(4, 0, 6, null),
+  ...uses(["line_posts", "gate_posts", "rails", "fasteners", "holes", "bags"], 60),
+};
+
+/** The answers that a job of any structure has. */
+const anyAnswers = {
+  size: halves(30, 150),
+  purpose: fc.constantFrom(...purposes),
+  budget: maybe(fc.integer({ min: 500, max: 20_000 })),
+  ...slotted("truck", maybe(halves(5, 20), 8), maybe(halves(5, 20), 2)),
+  ...uses([...slotKeys("truck"), "stakes", "line", "paint"], 24),
+  depth: halves(0, 8),
+  overrun: fc.constantFrom(0, 5, 12.5),
+  settle: fc.constantFrom(0, 10, 15),
+  sand_unit: fc.constantFrom(...sandUnits),
+  tons_per_cy: fc.constantFrom(1.35, 1.45, null),
+  short: fc.constantFrom(0, 5, 7.5),
+  line_roll: fc.constantFrom(250, 500, null),
+  paint_reach: fc.constantFrom(250, 120, null),
+  tax: fc.constantFrom(0, 6, 8.25),
+  contingency: fc.constantFrom(0, 5, 7.5),
+  overhead: fc.constantFrom(0, 10, 12.5, null),
+  profit: fc.constantFrom(0, 15, 33.333, null),
+  profit_kind: fc.constantFrom(...profitKinds),
+};
+
+const jobOf = (answers: Record<string, fc.Arbitrary<unknown>>): fc.Arbitrary<Job> =>
+  fc.record({ ...answers, ...anyAnswers }).map((some) => ({ ...newJob(), ...some }) as Job);
+
 /** Jobs of every kind that the estimate takes; not all of them have an answer. */
-export const randomJob: fc.Arbitrary<Job> = fc
-  .record({
-    size: halves(30, 150),
-    size_means: fc.constantFrom(...sizeMeanings),
-    purpose: fc.constantFrom(...purposes),
-    pin_gap: fc.constantFrom(0, 0.5, -1, 1.25),
-    budget: maybe(fc.integer({ min: 500, max: 20_000 })),
-    ...slotted(
-      "panel",
-      halves(6, 20),
-      maybe(halves(4, 20), 3).map((x) => x ?? null),
-    ),
-    ...slotted("gate", maybe(halves(4, 14)), maybe(halves(4, 14), 4)),
-    ...slotted("truck", maybe(halves(5, 20), 8), maybe(halves(5, 20), 2)),
-    ...uses([...slotKeys("panel"), ...slotKeys("truck"), "stakes", "line", "paint"], 24),
-    depth: halves(0, 8),
-    overrun: fc.constantFrom(0, 5, 12.5),
-    settle: fc.constantFrom(0, 10, 15),
-    sand_unit: fc.constantFrom(...sandUnits),
-    tons_per_cy: fc.constantFrom(1.35, 1.45, null),
-    short: fc.constantFrom(0, 5, 7.5),
-    line_roll: fc.constantFrom(250, 500, null),
-    paint_reach: fc.constantFrom(250, 120, null),
-    tax: fc.constantFrom(0, 6, 8.25),
-    contingency: fc.constantFrom(0, 5, 7.5),
-    overhead: fc.constantFrom(0, 10, 12.5, null),
-    profit: fc.constantFrom(0, 15, 33.333, null),
-    profit_kind: fc.constantFrom(...profitKinds),
-  })
-  .map((answers) => ({ ...newJob(), ...answers }) as Job);
+export const randomPanelJob = jobOf(panelAnswers);
+export const randomPostJob = jobOf(postAnswers);
+export const randomJob = fc.oneof(randomPanelJob, randomPostJob);
 
 /** A line of the user's own as it is typed into the sheet. */
 export interface TypedLine {
@@ -74,6 +130,10 @@ export const randomOwn: fc.Arbitrary<TypedLine[]> = fc.tuple(
   ),
 );
 
+/** Those of the user's own lines that the sheet of this job has room for. */
+export const ownFor = (job: Job, own: TypedLine[]) =>
+  own.filter(({ key }) => lineSectionsOf(structureOf(job)).includes(sectionOfOwn(key)));
+
 /** Prices with every size a job can ask for, some missing, some doubled, some free. */
 export const randomPrices: fc.Arbitrary<PriceRow[]> = fc
   .tuple(
@@ -81,14 +141,22 @@ export const randomPrices: fc.Arbitrary<PriceRow[]> = fc
     fc.double({ min: 0, max: 1, noNaN: true }),
   )
   .map(([amounts, gaps]) => {
-    const sizes = (item: "panel" | "gate" | "haul", least: number, most: number) =>
+    const sizes = (item: "panel" | "gate" | "hung_gate" | "haul", least: number, most: number) =>
       Array.from({ length: (most - least) * 2 + 1 }, (_, k) => ({
         ...examplePrices.find((row) => row.item === item)!,
         size: least + k / 2,
       }));
+    const kinds = (word: "post" | "rail", lengths: readonly number[]) =>
+      (Object.keys(priceKinds) as PriceKind[])
+        .filter((kind) => kind.startsWith(`${word} `))
+        .flatMap((item) => lengths.map((size) => ({ ...unpricedRow({ item, size }), price: 0 })));
     const rows = [
+      ...kinds("post", POST_LENGTHS),
+      ...kinds("rail", [...STOCK_LENGTHS, 21, 24, 32]),
+      ...examplePrices.filter(({ item }) => item === "bag"),
       ...sizes("panel", 4, 20),
       ...sizes("gate", 4, 14),
+      ...sizes("hung_gate", 3, 14),
       ...sizes("haul", 5, 20),
       ...examplePrices.filter(({ size }) => size === null),
     ];

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { calls } from "../../functions/calls";
 import { estimate } from "../../src/estimate/estimate";
-import { fields, type Field, type FieldValue } from "../../src/estimate/fields";
+import { fieldsOf, type Field, type FieldValue } from "../../src/estimate/fields";
 import { figuresOf } from "../../src/estimate/figures";
-import { type Job } from "../../src/estimate/job";
+import { structureOf, type Job } from "../../src/estimate/job";
 import { type PriceRow } from "../../src/estimate/prices";
 import { writeXlsx } from "../../src/hosts/xlsx/xlsx";
 import { contentOfPlans } from "../../src/sheets/calculate";
@@ -13,9 +13,9 @@ import { plainForm } from "../../src/sheets/plain";
 import { pricesName, pricesPlan } from "../../src/sheets/prices";
 import { type WorkbookContent } from "../../src/sheets/workbook-content";
 import { Refusal } from "../../src/units/refusal";
-import { randomJob, randomOwn, randomPrices, type TypedLine } from "../estimate/random-job";
+import { ownFor, randomJob, randomOwn, randomPrices, type TypedLine } from "../estimate/random-job";
 import { shownBy } from "../sheets/shown";
-import { estimatePlaces, withOwnLines } from "../sheets/typed-plan";
+import { placesIn, withOwnLines } from "../sheets/typed-plan";
 import { officeTest, recalculate } from "./libreoffice";
 
 interface Book {
@@ -45,6 +45,7 @@ function books(count: number, jobsEach: number): Book[] {
     const jobs: Book["jobs"] = [];
     while (jobs.length < jobsEach) {
       const next = many.pop()!;
+      next.own = ownFor(next.job, next.own);
       if (hasAnswer(next, prices)) jobs.push(next);
     }
     return { prices, jobs };
@@ -84,7 +85,10 @@ function another(field: Field, k: number): FieldValue {
   return field.kind === "count" ? Math.round(value) % 25 : Math.round(value * 4) / 4;
 }
 
-/** Changes every input of a plain copy that is still live, in the file and in the jobs alike. */
+/**
+ * Changes every input of a plain copy that is still live, in the file and in the jobs alike; those that its numbers of
+ * the time of writing rest on stay, since a sheet says that it is out of date where they do not.
+ */
 function changeInputs(
   book: Book,
   copy: ReturnType<typeof plainCopy>,
@@ -92,15 +96,17 @@ function changeInputs(
   const fixed = new Set(copy.fixed.map(({ sheet, row, column }) => `${sheet},${row},${column}`));
   let changed = 0;
   const jobs = book.jobs.map(({ job, own }, k) => {
-    const live = fields.filter(({ key }) => {
-      const { row, column } = estimatePlaces[key];
+    const places = placesIn[structureOf(job)];
+    const live = fieldsOf(structureOf(job)).filter(({ key, decides, settled }) => {
+      if (settled || (decides && `${key}_written` in places)) return false;
+      const { row, column } = places[key];
       return !fixed.has(`${nameOf(k)},${row},${column}`);
     });
     const answers = Object.fromEntries(live.map((field, n) => [field.key, another(field, n + k)]));
     changed += live.length;
     const sheet = copy.content.sheets.find(({ name }) => name === nameOf(k))!;
     for (const [key, value] of Object.entries(answers)) {
-      const { row, column } = estimatePlaces[key];
+      const { row, column } = places[key];
       const cell = sheet.cells.find((one) => one.row === row && one.column === column);
       if (cell) cell.value = value;
       else sheet.cells.push({ row, column, value });

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { calls } from "../../functions/calls";
 import { estimate } from "../../src/estimate/estimate";
-import { fields, slots } from "../../src/estimate/fields";
+import { fieldsOf, slotKeys, slots } from "../../src/estimate/fields";
+import { structures, type Structure } from "../../src/estimate/structures";
 import { figuresOf } from "../../src/estimate/figures";
-import { newJob, problemsOf } from "../../src/estimate/job";
+import { newJob, problemsOf, structureOf } from "../../src/estimate/job";
 import { examplePrices } from "../../src/estimate/prices";
 import { contentOfPlans } from "../../src/sheets/calculate";
 import { exampleJob } from "../../src/sheets/demo";
@@ -13,29 +14,32 @@ import { liveFormula } from "../../src/sheets/formula";
 import { isEstimate, ownChanges, readEstimate } from "../../src/sheets/keyed";
 import { pricesName, pricesPlan } from "../../src/sheets/prices";
 import { Refusal } from "../../src/units/refusal";
-import { randomJob, randomOwn, randomPrices } from "../estimate/random-job";
-import { estimatePlaces, withOwnLines } from "./typed-plan";
+import { ownFor, randomJob, randomOwn, randomPrices } from "../estimate/random-job";
+import { estimatePlaces, placesIn, withOwnLines } from "./typed-plan";
 import { shownBy } from "./shown";
 
 const pen = (name: string) => calls[name];
-const plan = estimatePlan(newJob(), "Estimate", pricesName);
+const planOf = (structure: Structure) => estimatePlan({ ...newJob(), structure }, "Estimate", pricesName);
+const plan = planOf("panel pen");
+const at = ({ row, column }: { row: number; column: number }) => `${row},${column}`;
 
 describe("the sheet of an estimate", () => {
   it("shows to the last digit what the figures of the job are, over random jobs, prices and own lines", () => {
-    let answered = 0;
+    const answered: Record<string, number> = { "panel pen": 0, "post pen": 0 };
     fc.assert(
-      fc.property(randomJob, randomPrices, randomOwn, (job, prices, own) => {
+      fc.property(randomJob, randomPrices, randomOwn, (job, prices, someOwn) => {
+        const own = ownFor(job, someOwn);
         expect(problemsOf(job)).toEqual({});
         const made = answer(() => estimate(job, prices, own));
         if (!made) return;
-        answered++;
+        answered[structureOf(job)]++;
         const plans = [withOwnLines(estimatePlan(job, "Estimate", pricesName), own), pricesPlan(prices)];
         const sheet = readEstimate(shownBy(contentOfPlans(plans, pen).sheets[0]));
         expect(ownChanges(sheet, figuresOf(job, made))).toEqual([]);
       }),
       { numRuns: 150 },
     );
-    expect(answered).toBeGreaterThan(50);
+    for (const structure of structures) expect(answered[structure]).toBeGreaterThan(30);
   });
 
   it("is read back as the job that was written into it", () => {
@@ -54,34 +58,45 @@ describe("the sheet of an estimate", () => {
     );
   });
 
-  it("has a keyed cell for every field of the list, and none for a field that the list lacks", () => {
-    const inputs = plan.cells.filter((cell) => cell.input).map(({ row, column }) => `${row},${column}`);
-    for (const { key } of fields) {
-      expect(estimatePlaces).toHaveProperty(key);
-      expect(inputs).toContain(`${estimatePlaces[key].row},${estimatePlaces[key].column}`);
-    }
-    const own = Object.keys(estimatePlaces).filter(
-      (key) => key.startsWith("own_") && !key.endsWith("_amount"),
-    );
-    expect(inputs).toHaveLength(fields.length + own.length);
-  });
+  it.each(structures)(
+    "has a keyed cell for every field of a %s, and none for any other field",
+    (structure) => {
+      const places = placesIn[structure];
+      const inputs = planOf(structure)
+        .cells.filter((cell) => cell.input)
+        .map(at);
+      for (const { key, settled } of fieldsOf(structure)) {
+        expect(places).toHaveProperty(key);
+        expect([key, inputs.includes(at(places[key]))]).toEqual([key, !settled]);
+      }
+      const own = Object.keys(places).filter((key) => key.startsWith("own_") && !key.endsWith("_amount"));
+      const asked = fieldsOf(structure).filter(({ settled }) => !settled);
+      expect(inputs).toHaveLength(asked.length + own.length);
+    },
+  );
 
   it("gives every slot of a list its own row", () => {
-    for (const [list, count] of Object.entries(slots)) {
-      const rows = Array.from({ length: count }, (_, k) => estimatePlaces[`${list}_${k + 1}`].row);
-      expect(new Set(rows).size).toBe(count);
-    }
+    const lists = { "panel pen": ["panel", "gate", "truck"], "post pen": ["leaf", "truck"] } as const;
+    for (const structure of structures)
+      for (const list of lists[structure]) {
+        const rows = slotKeys(list).map((key) => placesIn[structure][key].row);
+        expect(new Set(rows).size).toBe(slots[list]);
+      }
   });
 
-  it("puts every cell in a place of its own", () => {
-    const places = plan.cells.map(({ row, column }) => `${row},${column}`);
+  it.each(structures)("puts every cell of a %s in a place of its own", (structure) => {
+    const places = planOf(structure).cells.map(at);
     expect(new Set(places).size).toBe(places.length);
   });
 
-  it("keeps every input right of the printed part, but for the lines of the user's own", () => {
-    for (const cell of plan.cells.filter(({ input }) => input))
-      if (cell.column <= plan.print.area.right) expect(["ownText", "ownNumber"]).toContain(cell.style);
-  });
+  it.each(structures)(
+    "keeps the inputs of a %s right of the printed part, but for lines of the user's own",
+    (structure) => {
+      const { cells, print } = planOf(structure);
+      for (const cell of cells.filter(({ input }) => input))
+        if (cell.column <= print.area.right) expect(["ownText", "ownNumber"]).toContain(cell.style);
+    },
+  );
 
   it("holds live PEN formulas for what the trade decides, and names no range of another sheet but the prices", () => {
     const asked = plan.cells.filter(({ says }) => asksPen(says));

@@ -14,7 +14,7 @@ import { asksPen } from "../../src/sheets/expression";
 import { liveFormula } from "../../src/sheets/formula";
 import { feetInches } from "../../src/units/feet-inches";
 import { isError } from "../../src/units/cell";
-import { randomJob } from "../estimate/random-job";
+import { randomPanelJob } from "../estimate/random-job";
 import { expectWalkCloses } from "../fence/closed-walk";
 import { layoutOf, layoutSheet, pen, shownAt, stakeRows } from "./layouts";
 
@@ -26,7 +26,7 @@ const text = (row: number, column: number) => shownAt(sheet, row, column);
 const rowSaying = (label: string) => sheet.cells.find(({ value }) => value === label)!.row;
 
 /** Jobs whose pen has an answer; the others are passed over. */
-const laidOutJob = randomJob
+const laidOutJob = randomPanelJob
   .chain((one) =>
     fc.record({
       gate_bearing: fc.integer({ min: 0, max: 720 }).map((half) => half / 2),

@@ -4,8 +4,14 @@ import { laidOut, placesOf } from "../../src/sheets/estimate-layout";
 import { type Cell } from "../../src/units/cell";
 import { type TypedLine } from "../estimate/random-job";
 
-/** Where every key of an estimate stands. */
-export const estimatePlaces = placesOf(laidOut().sections);
+/** Where every key of an estimate of each structure stands. */
+export const placesIn = {
+  "panel pen": placesOf(laidOut("panel pen").sections),
+  "post pen": placesOf(laidOut("post pen").sections),
+};
+
+/** Where every key of a panel pen's estimate stands. */
+export const estimatePlaces = placesIn["panel pen"];
 
 /** An estimate's plan with the user's own lines typed into it. */
 export function withOwnLines(plan: SheetPlan, own: TypedLine[]): SheetPlan {

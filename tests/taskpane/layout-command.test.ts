@@ -1,6 +1,7 @@
 import { address } from "../../src/sheets/address";
 import { liveFormula } from "../../src/sheets/formula";
 import { columns, rows } from "../../src/sheets/layout-places";
+import { circleOf } from "../../src/estimate/pen";
 import { labels } from "../../src/sheets/layout-messages";
 import { layoutMark } from "../../src/sheets/layout-sheet";
 import { dayText } from "../../taskpane/day";
@@ -11,7 +12,7 @@ import { newLayout } from "../../taskpane/new-layout";
 import { opened, settled, written } from "./opened";
 
 /** A panel with a written estimate, and its command. */
-async function ready(all = written()) {
+async function ready(all: ReturnType<typeof opened> = written()) {
   const { host, panel, ...rest } = await all;
   const write = () => panel.run(layoutCommand(panel, host).run);
   const why = () => layoutHindrance(panel.state, panel.figured);
@@ -40,11 +41,28 @@ describe("writing a layout sheet", () => {
     await write();
     expect(host.value("Layout", rows.title, columns.stake)).toBe(labels.title.es);
     const pen = panel.figured.result!.made.pen;
-    const gate = (Math.asin(10 / pen.pinCircle) * 180) / Math.PI;
+    const gate = (Math.asin(10 / circleOf(pen)) * 180) / Math.PI;
     const bearings = host.sheet("Layout").cells;
     const first = [...bearings.values()].find(({ column, says }) => column === columns.stake && says.kind === "constant" && says.value === 1)!.row;
     expect(host.value("Layout", first, columns.bearing)).toBeCloseTo(45 - gate, 9);
   }); // prettier-ignore
+
+  it("lays out a pen of posts, and asks for an update first where its estimate is out of date", async () => {
+    const { host, panel, cell, write, why } = await ready(opened());
+    panel.answer({ structure: "post pen", size: "60" });
+    await panel.write();
+    await write();
+    expect(panel.notice).toEqual({ kind: "done", text: messages.layoutWritten("Layout") });
+    const kinds = [...host.sheet("Layout").cells.values()].filter(({ column }) => column === columns.kind);
+    const said = kinds.map(({ row }) => host.value("Layout", row, columns.kind));
+    expect(said.filter((kind) => kind === labels["gate post"].en)).toHaveLength(2);
+    host.activate("Estimate");
+    await settled();
+    const { row, column } = cell("rail_rows");
+    host.type("Estimate", row, column, 3);
+    await settled();
+    expect(why()).toBe(messages.layoutNeedsUpdate("Estimate"));
+  });
 
   it("goes out of date when an input of the estimate changes, and is fresh when written again", async () => {
     const { host, panel, write, cell } = await ready();

@@ -1,0 +1,116 @@
+import { type OfStructures, type Structure } from "./structures";
+
+/** A text in the two languages of the job sites: American English and Spanish. */
+export interface Label {
+  en: string;
+  es: string;
+}
+
+/** One of those languages. */
+export type Language = keyof Label;
+
+/** The groups that fields stand in, in the order of the estimate sheet. */
+export type Section =
+  "job" | "pen" | "layout" | "fence" | "holes" | "gates" | "footing" | "hauling" | "supplies" | "charges";
+
+/** The documents that can show a field. */
+export type DocumentKind = "estimate" | "bid" | "price request" | "layout sheet";
+
+/** What a field holds: a length in its unit, another number, a whole count, money, one of some words, or any text. */
+export type FieldKind = "length" | "number" | "count" | "money" | "choice" | "text";
+
+/** What a field's cell may hold; null is a blank. */
+export type FieldValue = number | string | null;
+
+/** One field of a job. Lengths are numbers in `unit`; percentages are whole percents (5 is 5 %). */
+export interface Field extends OfStructures {
+  key: string;
+  label: Label;
+  unit: string;
+  kind: FieldKind;
+  default: FieldValue;
+  /** Least and most that a number may be. */
+  range?: readonly [number, number];
+  options?: readonly string[];
+  section: Section;
+  /** Asked in the quick estimate; the others stand behind "more". */
+  quick: boolean;
+  /** The list of slots this field is one of, and its place in it from 1. */
+  slot?: { list: SlotList; place: number };
+  /** The line of the takeoff that this field belongs to, where that is not the slot of its own key. */
+  beside?: string;
+  /** The key of the figure that this field, when filled in, takes the place of. */
+  insteadOf?: string;
+  /** A figure that no formula works out rests on it: its sheet is then out of date until it is updated. */
+  decides?: boolean;
+  /** Written once with its sheet; another answer is another sheet. */
+  settled?: boolean;
+  documents: readonly DocumentKind[];
+}
+
+/** The lists of like fields with a fixed number of places. */
+export type SlotList = "panel" | "gate" | "leaf" | "truck";
+
+/** How many places each list has. */
+export const slots: Record<SlotList, number> = { panel: 6, gate: 4, leaf: 4, truck: 4 };
+
+/** Documents that show a field: all of them, or the estimate alone. */
+export const everywhere = ["estimate", "bid", "price request", "layout sheet"] as const;
+const inHouse = ["estimate"] as const;
+
+type Draft = Omit<Field, "label" | "documents" | "default" | "quick" | "unit"> &
+  Partial<Pick<Field, "default" | "quick" | "unit" | "documents">>;
+
+/** A field from what is said of it; it is asked behind "more" and shown in the estimate unless it says otherwise. */
+export function field(en: string, es: string, draft: Draft): Field {
+  return { unit: "", default: null, quick: false, documents: inHouse, ...draft, label: { en, es } };
+}
+
+/** The places of one list: each a field of its own, keyed `panel_1`, `panel_2`, …. */
+export function inSlots(
+  list: SlotList,
+  en: string,
+  es: string,
+  draft: Omit<Draft, "key">,
+  first: Partial<Field>,
+): Field[] {
+  return Array.from({ length: slots[list] }, (_, k) => ({
+    ...field(`${en} ${k + 1}`, `${es} ${k + 1}`, { ...draft, key: `${list}_${k + 1}` }),
+    slot: { list, place: k + 1 },
+    ...(k === 0 ? first : {}),
+  }));
+}
+
+/** The count that the user sets in the place of a computed one. */
+export function instead(key: string, en: string, es: string, section: Section): Field {
+  return field(`${en}: use instead`, `${es}: usar en su lugar`, {
+    key: `${key}_use`,
+    kind: "count",
+    range: [0, 10_000],
+    section,
+    insteadOf: `${key}_count`,
+  });
+}
+
+/** The same of every place of a list. */
+export const insteadOfSlots = (list: SlotList, en: string, es: string, section: Section) =>
+  Array.from({ length: slots[list] }, (_, k) =>
+    instead(`${list}_${k + 1}`, `${en} ${k + 1}`, `${es} ${k + 1}`, section),
+  );
+
+/** Fields of one structure alone. */
+export const only = (structure: Structure, ...some: Field[]): Field[] =>
+  some.map((one) => ({ ...one, structures: [structure] }));
+
+/** A share in whole percents. */
+export const percent = (
+  key: string,
+  en: string,
+  es: string,
+  section: Section,
+  most: number,
+  value: number | null,
+) => field(en, es, { key, kind: "number", unit: "%", range: [0, most], default: value, section });
+
+/** The keys of a list of slots in order: panel_1, panel_2, …. */
+export const slotKeys = (list: SlotList) => Array.from({ length: slots[list] }, (_, k) => `${list}_${k + 1}`);

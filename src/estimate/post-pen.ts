@@ -1,0 +1,82 @@
+import { type Side } from "../fence/board-line";
+import { type PostPen, bayLength, postCircle } from "../fence/posts";
+import { type FenceBody, penSizes, postCircleOf, type SizeMeaning } from "../fence/size-meaning";
+import { apothem } from "../geometry/cyclic-polygon";
+import { INCHES_PER_FOOT } from "../units/conversion";
+import { choiceOf, answerOf, lengthsIn, type Job } from "./job";
+import { postSizes, railStocks } from "./post-choices";
+
+/** A post pen as it is built. Lengths in ft, area in sq ft. */
+export interface PostedPen {
+  postCircle: number;
+  insideClear: number;
+  outside: number;
+  distanceAround: number;
+  /** Inside the straight lines from post center to post center. */
+  area: number;
+  posts: number;
+  bays: number;
+  /** From post center to post center, as `gateChords` are. */
+  bay: number;
+  /** The leaves, and for each the distance between the centers of its posts. */
+  gates: number[];
+  gateChords: number[];
+  /** The bay with one post fewer and one more; null where so few posts make no pen. */
+  oneFewer: number | null;
+  oneMore: number;
+}
+
+/** What stands on the post line of a job, in inches. */
+export const fenceBody = (job: Job): FenceBody => ({
+  post: postSizes[choiceOf(job, "line_post")],
+  board: railStocks[choiceOf(job, "rail_stock")].thickness,
+  side: choiceOf(job, "rail_side") as Side,
+});
+
+/** What a gate's post centers are farther apart than its leaf is wide, in: room for the hardware, and half of each post. */
+export const besideLeaf = (job: Job) =>
+  Number(job.gate_room ?? 0) + postSizes[choiceOf(job, "gate_post")].width;
+
+/**
+ * The posts of a job on a circle of any size. Gates are leaves and what stands beside them counts as their post, so
+ * that the worksheet functions, which are asked the same way, share out the circle alike to the last digit.
+ */
+const postsOf = (job: Job): Omit<PostPen, "diameter"> => ({
+  spacing: answerOf(job, "spacing"),
+  gates: lengthsIn(job, "leaf"),
+  gatePost: besideLeaf(job) / INCHES_PER_FOOT,
+});
+
+/** The post circle, ft, that the job's size leads to by what it means. Refuses as postCircleOf does. */
+export function postCircleFor(job: Job): number {
+  const size = job.size as number;
+  const meaning = choiceOf(job, "post_size_means") as SizeMeaning;
+  return postCircleOf(size, meaning, { ...postsOf(job), diameter: size }, fenceBody(job));
+}
+
+/** The pen that a job's posts and gates make. Throws a Refusal where they make none. */
+export function postPen(job: Job): PostedPen {
+  const diameter = postCircleFor(job);
+  const pen = { ...postsOf(job), diameter };
+  const { bays, bayAngle, gateChords } = postCircle(pen);
+  const bay = bayLength(pen);
+  const sizes = penSizes(pen, fenceBody(job));
+  const gateCount = gateChords.length;
+  const triangle = (chord: number) => (chord * apothem(chord, diameter)) / 2;
+  const total = (all: number[]) => all.reduce((sum, one) => sum + one, 0);
+  const withBays = (count: number) => diameter * Math.sin((bays * bayAngle) / 2 / count);
+  return {
+    postCircle: diameter,
+    insideClear: sizes["inside clear"],
+    outside: sizes.outside,
+    distanceAround: bays * bay + total(gateChords),
+    area: bays * triangle(bay) + total(gateChords.map(triangle)),
+    posts: bays + gateCount,
+    bays,
+    bay,
+    gates: [...pen.gates],
+    gateChords,
+    oneFewer: bays - 1 < Math.max(1, gateCount, 3 - gateCount) ? null : withBays(bays - 1),
+    oneMore: withBays(bays + 1),
+  };
+}

@@ -1,0 +1,36 @@
+import { gatePostAdequacy } from "../fence/hung-gate";
+import { inchesAlone } from "../units/feet-inches";
+import { choiceOf, lengthsIn, type Job } from "./job";
+import { messages } from "./messages";
+import { postSizes } from "./post-choices";
+import { type PostWork } from "./post-work";
+import { countInWords, pieceInWords } from "./sentences";
+
+const inInches = (inches: number) => inchesAlone(inches, 8, "words");
+
+/** How the posts are set: "Posts of 8 ft, 2 ft 6 in deep, in 10 in holes, 12 in at the gates", and what comes first. */
+export function settingSentence(job: Job, work: PostWork): string {
+  const { bought, depth, lineHole, gateHole, frostGoverns } = work;
+  const deep = `${pieceInWords(depth)} deep${frostGoverns ? " for the frost" : ""}`;
+  const head = `Posts of ${pieceInWords(bought)}, ${deep}`;
+  if (lineHole === null || gateHole === null) return `${head}, driven. ${messages.depthByCode}`;
+  const atGates = gateHole === lineHole || lengthsIn(job, "leaf").length === 0 ? "" : `, ${inInches(gateHole)} at the gates`;
+  return `${head}, in ${inInches(lineHole)} holes${atGates}. ${messages.depthByCode}`;
+} // prettier-ignore
+
+/** What is bought for the rails before waste, and what decides how long a piece may be. */
+export function railsSentence(job: Job, { rails: { cut, stock, runs } }: PostWork): string {
+  const decided = runs[0].decidedBy ?? "";
+  return `Rails: ${countInWords(cut)} lengths of ${choiceOf(job, "rail_stock")}, ${pieceInWords(stock)}. ${decided}`;
+}
+
+/** What to think over about the posts: a gate post that is none too heavy for the widest leaf, and a depth that is for screening only. */
+export function postCautions(job: Job, { caution }: PostWork): string[] {
+  const widest = Math.max(0, ...lengthsIn(job, "leaf"));
+  const gate = gatePostAdequacy(postSizes[choiceOf(job, "gate_post")].width, widest);
+  const isLight = gate.adequacy === "marginal" || gate.adequacy === "too light";
+  return [
+    ...(widest > 0 && isLight ? [gate.sentence, gate.caution] : []),
+    ...(caution === undefined ? [] : [caution]),
+  ];
+}

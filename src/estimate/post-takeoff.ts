@@ -1,0 +1,30 @@
+import { bags } from "../ground/holes";
+import { cubicYards } from "../units/conversion";
+import { roundUp } from "../units/rounding";
+import { answerOf, choiceOf, type Job } from "./job";
+import { type PostedPen } from "./post-pen";
+import { holeVolumes, type PostWork } from "./post-work";
+import { orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
+
+/** The lines of a pen of posts: posts, rails, holes, what goes into them, and gates to hang. */
+export function postLines(job: Job, pen: PostedPen, work: PostWork): TakeoffLine[] {
+  const { bought, rails } = work;
+  const own = (key: string, count: number) => orOwn(job, key, count);
+  const gatePosts = own("gate_posts", 2 * pen.gates.length);
+  const linePosts = own("line_posts", pen.posts - 2 * pen.gates.length);
+  const { around, under } = holeVolumes(job, work, linePosts, gatePosts);
+  const setting = choiceOf(job, "setting");
+  const stone = cubicYards(under) + (setting === "crushed stone" ? cubicYards(around) : 0);
+  const railsBought = roundUp(rails.cut * (1 + Number(job.rail_waste ?? 0) / 100));
+  const fasteners = rails.fasteners * Number(job.fasteners_each ?? 0);
+  return [
+    takeoffLine("line_posts", "fence", `post ${choiceOf(job, "line_post")}`, bought, linePosts),
+    takeoffLine("gate_posts", "fence", `post ${choiceOf(job, "gate_post")}`, bought, gatePosts),
+    takeoffLine("rails", "fence", `rail ${choiceOf(job, "rail_stock")}`, rails.stock, own("rails", railsBought)),
+    takeoffLine("fasteners", "fence", "fastener", null, own("fasteners", fasteners)),
+    takeoffLine("holes", "holes", setting === "driven" ? "drive" : "hole", null, own("holes", linePosts + gatePosts)),
+    takeoffLine("bags", "holes", "bag", answerOf(job, "bag_size"), setting === "concrete" ? own("bags", bags(around, answerOf(job, "bag_size"))) : null),
+    takeoffLine("stone", "holes", "stone", null, setting === "driven" ? null : stone),
+    ...slotLines(job, "leaf", "hung_gate"),
+  ];
+} // prettier-ignore

@@ -1,0 +1,41 @@
+import { postSizes, railStocks } from "./post-choices";
+
+/** A kind of item: how it is called, its unit, whether sales tax usually falls on it, and the unit of its size. */
+interface KindOfItem {
+  name: string;
+  unit: string;
+  taxed: boolean;
+  sized?: string;
+}
+
+const each = (name: string, sized?: string): KindOfItem => ({ name, unit: "each", taxed: true, sized });
+
+const otherKinds = {
+  panel: each("Panel", "ft"),
+  gate: each("Gate in its frame", "ft"),
+  hung_gate: each("Gate leaf to hang", "ft"),
+  fastener: each("Screw, nail or bolt for rails"),
+  hole: { name: "Hole augered", unit: "each", taxed: false },
+  drive: { name: "Post driven", unit: "each", taxed: false },
+  bag: { name: "Bag of concrete", unit: "bag", taxed: true, sized: "lb" },
+  stone: { name: "Crushed stone", unit: "cu yd", taxed: true },
+  sand_ton: { name: "Sand, by the ton", unit: "ton", taxed: true },
+  sand_yard: { name: "Sand, by the cubic yard", unit: "cu yd", taxed: true },
+  haul: { name: "Truck load hauled", unit: "load", taxed: false, sized: "cu yd" },
+  stake: each("Layout stake"),
+  line: { name: "Mason's line", unit: "roll", taxed: true },
+  paint: { name: "Marking paint", unit: "can", taxed: true },
+} satisfies Record<string, KindOfItem>;
+
+/** The key of a kind of item; a post's and a rail's say which. */
+export type PriceKind = keyof typeof otherKinds | `post ${string}` | `rail ${string}`;
+
+const kindsOf = (word: "post" | "rail", name: string, some: string[]) =>
+  Object.fromEntries(some.map((one) => [`${word} ${one}`, each(`${name}, ${one}`, "ft")]));
+
+/** The kinds of item that lines ask for. */
+export const priceKinds: Readonly<Record<PriceKind, KindOfItem>> = {
+  ...kindsOf("post", "Post", Object.keys(postSizes)),
+  ...kindsOf("rail", "Rail", Object.keys(railStocks)),
+  ...otherKinds,
+};

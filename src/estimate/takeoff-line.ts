@@ -1,0 +1,32 @@
+import { slotKeys, type SlotList } from "./fields";
+import { type Job } from "./job";
+import { type LineSection } from "./own-lines";
+import { type PricedItem, type PriceKind } from "./prices";
+
+/** One line of the takeoff: what, and how much of it is counted, before waste. Null counts are unused slots. */
+export interface TakeoffLine extends PricedItem {
+  key: string;
+  section: LineSection;
+  counted: number | null;
+  /** Bought in whole pieces, so that waste is rounded up. */
+  whole: boolean;
+}
+
+/** A line of the takeoff; sand and stone are bought by weight or volume, all else in whole pieces. */
+export const takeoffLine = (
+  key: string,
+  section: LineSection,
+  item: PriceKind,
+  size: number | null,
+  counted: number | null,
+): TakeoffLine => ({ key, section, item, size, counted, whole: !/^(sand|stone)/.test(item) });
+
+/** The count of a line, or the user's own in its place. */
+export const orOwn = (job: Job, key: string, count: number) => (job[`${key}_use`] as number | null) ?? count;
+
+/** One line for every gate of a list, each by its size. */
+export const slotLines = (job: Job, list: SlotList, item: PriceKind): TakeoffLine[] =>
+  slotKeys(list).map((key) => {
+    const size = job[key] as number | null;
+    return takeoffLine(key, "gates", item, size, size === null ? null : 1);
+  });

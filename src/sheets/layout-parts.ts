@@ -1,0 +1,119 @@
+import { planDrawing } from "../drawing/plan";
+import { planFrame } from "../drawing/frame";
+import { fieldOf, languages, type Hand, type Language, type North } from "../estimate/fields";
+import { type Job } from "../estimate/job";
+import { piecesAround, type Pen } from "../estimate/pen";
+import { type Stake } from "../fence/layout";
+import { squareReferenceStakes } from "../fence/reference-stakes";
+import { bearingTo } from "../geometry/point";
+import { roundUp } from "../units/rounding";
+import { type Place } from "./address";
+import { type GateSide, type LaidStake, type LayoutData, type UsedInput } from "./layout-data";
+import { sentences } from "./layout-messages";
+
+/** What the caller of a layout sheet knows beside the job. */
+export interface LayoutIssue {
+  revision: number;
+  date: string;
+  /** The estimate's sheet and where its keyed cells stand; the sheet then says when they part from what it used. */
+  estimate?: { name: string; cells: Record<string, Place> };
+}
+
+/** Reference stakes stand so far outside the pins: 10 ft, or a fifth of the radius (common practice, no source). */
+const outside = (radius: number) => Math.max(10, radius / 5);
+
+/** How wide the plan is drawn, pixels, and points in a pixel. */
+const drawn = 460;
+const points = 0.75;
+
+/** What a job says of its layout sheet. */
+export interface Asked {
+  language: Language;
+  bearing: number;
+  north: North;
+  hand: Hand;
+}
+
+/** The answers of a job that a layout sheet is written by. */
+export const askedOf = (job: Job): Asked => ({
+  language: languages[job.language as keyof typeof languages] ?? "en",
+  bearing: Number(job.gate_bearing ?? 0),
+  north: (job.north ?? fieldOf("north").default) as North,
+  hand: (job.gate_hand ?? fieldOf("gate_hand").default) as Hand,
+});
+
+/** The gates of a pen, like ones together. */
+export const gatesAlike = (gates: readonly number[]): LayoutData["pieces"][number][] =>
+  [...new Set(gates)].map((length) => ({
+    what: "gate",
+    length,
+    count: gates.filter((gate) => gate === length).length,
+  }));
+
+/** What the layout sheets of all pens have in common: language, title, north, reference stakes and the plan. */
+export function headOf(
+  job: Job,
+  pen: Pen,
+  radius: number,
+  { language, bearing, north }: Asked,
+  pieces: LayoutData["pieces"],
+): Pick<LayoutData, "language" | "title" | "north" | "hasGate" | "references" | "plan"> {
+  const references = referencesOf(radius, bearing);
+  return {
+    language,
+    title: [job.job_name, job.site].filter(Boolean).join("   "),
+    north,
+    hasGate: pen.gates.length > 0,
+    references,
+    plan: {
+      width: drawn * points,
+      height: Math.round(planFrame(drawn).height * points),
+      svg: planDrawing(pen, { width: drawn, bearing, north, numbered: true, references, language }),
+      description: pieces
+        .map(({ what, count, length }) => sentences[language][what](count, length))
+        .join(", "),
+    },
+  };
+}
+
+function referencesOf(radius: number, bearing: number): LayoutData["references"] {
+  const off = roundUp(radius + outside(radius)) - radius;
+  const { stakes, distances } = squareReferenceStakes({ east: 0, north: 0 }, radius, off, bearing + 90);
+  const [a, b] = stakes.map((stake, k) => ({
+    name: "AB"[k],
+    turn: 90 * (k + 1),
+    bearing: bearingTo({ east: 0, north: 0 }, stake),
+    distance: distances[k],
+  }));
+  return [a, b];
+}
+
+/** What stands at each stake. Walked clockwise, a gate begins at the right of who faces the pen from outside. */
+export function withSides(
+  stakes: readonly Stake[],
+  pen: Pen,
+  hand: Hand,
+  stands: "pin" | "post",
+): LaidStake[] {
+  const isGate = piecesAround(pen).map(({ kind }) => kind === "gate");
+  const [begins, ends]: GateSide[] = hand === "right" ? ["hinge", "latch"] : ["latch", "hinge"];
+  return stakes.map(({ atGate, ...stake }, k) => ({
+    ...stake,
+    kind: atGate ? (`gate ${stands}` as const) : stands,
+    sides: [...(isGate.at(k - 1) ? [ends] : []), ...(isGate[k] ? [begins] : [])],
+  }));
+}
+
+/** How an estimate's cells stand behind the inputs of a layout: where each is now, and an input of its list of fields. */
+export function inputsOn(estimate: LayoutIssue["estimate"]) {
+  const now = (key: string): Pick<UsedInput, "now"> =>
+    estimate && key in estimate.cells
+      ? { now: { sheet: estimate.name, row: estimate.cells[key].row, column: estimate.cells[key].column } }
+      : {};
+  const input = (key: string, value: UsedInput["value"]): UsedInput => ({
+    label: fieldOf(key).label,
+    value,
+    ...now(key),
+  });
+  return { now, input };
+}

@@ -1,0 +1,148 @@
+import { KNOWN_GATE } from "../fence/hung-gate";
+import { slotKeys } from "../estimate/fields";
+import { type Job } from "../estimate/job";
+import { messages as estimateMessages } from "../estimate/messages";
+import { railStocks } from "../estimate/post-choices";
+import { fixedKeys, fixedOf } from "../estimate/post-figures";
+import { stakesCount } from "./estimate-formulas";
+import {
+  blank,
+  call,
+  expression,
+  minus,
+  number,
+  operate,
+  over,
+  pen,
+  plus,
+  text,
+  times,
+  when,
+  type Expression,
+  type Term,
+} from "./expression";
+import { above, blankUnless, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
+import { messages } from "./messages";
+import { postItems } from "./post-items";
+import { settingFormulas } from "./post-setting-formulas";
+import { chosen, half, isWord, shapeOf, square } from "./post-terms";
+
+/** The distance from a pen's center to a chord of a circle. */
+const apothem = (chord: Term, circle: Term) =>
+  half(call("SQRT", times(minus(circle, chord), plus(circle, chord))));
+
+/** What the formulas of the pen share: its gates, and its posts as the worksheet functions are asked for them. */
+function terms(sheet: Sheet) {
+  const { at, column, orDefault } = cellsOf(sheet);
+  const leaves = column("leaf", "input");
+  const beside = plus(number(at("gate_room")), at("gate_post_in"));
+  const gates = call("COUNTIF", leaves, ">0");
+  const ask = (name: string) => pen(name, at("post_circle"), orDefault("spacing"), leaves, beside);
+  const chords = slotKeys("leaf").map((key) => ({
+    leaf: number(at(key)),
+    chord: plus(number(at(key)), over(beside, 12)),
+  }));
+  const eachGate = (of: (chord: Expression) => Term) =>
+    chords.map(({ leaf, chord }) => when(above(leaf, 0), of(chord), 0));
+  return {
+    at,
+    leaves,
+    gates,
+    ask,
+    eachGate,
+    bays: minus(at("posts"), gates),
+    widest: call("MAX", leaves),
+    beside,
+  };
+}
+
+/** The three sizes of the pen, its posts, bays, and what it holds, by key. */
+function builtFormulas(sheet: Sheet): Record<string, Expression> {
+  const { at, gates, ask, eachGate, bays, widest, beside } = terms(sheet);
+  const [circle, bay] = [at("post_circle"), at("bay")];
+  const meaning = at("post_size_means");
+  const isCircle = call("OR", isWord(meaning, "post circle"), isWord(meaning, ""));
+  const post = over(at("line_post_in"), 12);
+  const board = over(
+    chosen(sheet, "rail_stock", (option) => railStocks[option].thickness),
+    12,
+  );
+  const cosine = over(times(apothem(bay, circle), 2), circle);
+  const isInside = operate(at("rail_side"), "<>", "outside");
+  const isRound = isWord(shapeOf(sheet, "line_post"), "round");
+  const edge = plus(half(circle), half(post));
+  const outsideBack = when(
+    isRound,
+    plus(times(half(circle), cosine), half(post)),
+    plus(times(edge, cosine), times(half(post), over(bay, circle))),
+  );
+  const insideBack = times(minus(half(circle), half(post)), cosine);
+  const inner = when(isInside, minus(insideBack, board), outsideBack);
+  const outer = when(isInside, insideBack, plus(outsideBack, board));
+  const gateLine = when(above(widest, 0), apothem(plus(widest, over(beside, 12)), circle), half(circle));
+  const corner = call("SQRT", plus(square(edge), when(isRound, 0, square(half(post)))));
+  const triangle = (chord: Term) => half(times(chord, apothem(chord, circle)));
+  const withBays = (count: Term) =>
+    times(circle, call("SIN", over(times(bays, call("ASIN", over(bay, circle))), count)));
+  const fewest = call("MAX", 1, gates, minus(3, gates));
+  return {
+    post_circle: when(isCircle, at("size"), at("post_circle_fixed")),
+    inside_clear: times(2, call("MIN", inner, minus(half(circle), half(post)), gateLine)),
+    outside_size: times(2, call("MAX", over(outer, cosine), corner)),
+    distance_around: plus(times(bays, bay), ...eachGate((chord) => chord)),
+    area: plus(times(bays, triangle(bay)), ...eachGate(triangle)),
+    posts: ask("POSTS"),
+    bay: ask("BAY"),
+    bay_fewer: when(operate(minus(bays, 1), "<", fewest), "", withBays(minus(bays, 1))),
+    bay_more: withBays(plus(bays, 1)),
+    stakes_count: stakesCount(sheet, at("posts")),
+  };
+}
+
+/** What is counted of posts, rails and gates, by key. */
+function countFormulas(sheet: Sheet): Record<string, Expression> {
+  const { at, gates, widest } = terms(sheet);
+  const counted = (key: string, otherwise: Term) => ({ [`${key}_count`]: countOrOwn(sheet, key, otherwise) });
+  const cut = at("rails_fixed");
+  const found: Record<string, Expression> = {
+    ...counted("line_posts", minus(at("posts"), times(2, gates))),
+    ...counted("gate_posts", times(2, gates)),
+    ...counted("rails", roundedUp(times(cut, plus(1, over(number(at("rail_waste")), 100))))),
+    ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
+    ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
+    rail_stock_length: at("rail_stock_length_fixed"),
+  };
+  for (const key of slotKeys("leaf")) {
+    const opening = pen("FEET_INCHES", plus(number(at(key)), over(number(at("gate_room")), 12)));
+    const words = text(messages.leafItem, at(key), messages.opening, opening);
+    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), 1);
+    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), words);
+  }
+  const scale = operate(over(square(widest), KNOWN_GATE.leaf ** 2), "^", over(1, 3));
+  const reaches = (nominal: number) => operate(at("gate_post_in"), ">=", times(nominal * (1 - 1e-9), scale));
+  const { serves, marginal } = KNOWN_GATE.nominal;
+  found.gate_warning = when(
+    reaches(serves),
+    "",
+    when(reaches(marginal), estimateMessages.gatePostMarginal, estimateMessages.gatePostLight),
+  );
+  return found;
+}
+
+/** The formulas of a pen of posts, by key, with the numbers of the time of writing that they rest on. */
+export function postFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
+  const fixed = fixedOf(job);
+  const items = Object.entries(postItems(sheet)).flatMap(([key, { says, unit }]) => [
+    [`${key}_item`, says],
+    [`${key}_unit_shown`, unit],
+  ]);
+  return {
+    ...builtFormulas(sheet),
+    ...settingFormulas(sheet),
+    ...countFormulas(sheet),
+    ...Object.fromEntries(
+      fixedKeys.map((key) => [`${key}_fixed`, key in fixed ? expression(fixed[key]) : blank]),
+    ),
+    ...Object.fromEntries(items),
+  };
+}

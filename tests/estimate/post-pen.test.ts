@@ -1,0 +1,131 @@
+import fc from "fast-check";
+import { estimate } from "../../src/estimate/estimate";
+import { newJob, type Job } from "../../src/estimate/job";
+import { isPosted } from "../../src/estimate/pen";
+import { postPen } from "../../src/estimate/post-pen";
+import { postCautions, railsSentence, settingSentence } from "../../src/estimate/post-sentences";
+import { examplePrices } from "../../src/estimate/prices";
+import { otherSizesSentence, penSentence } from "../../src/estimate/sentences";
+import { postLayout } from "../../src/fence/post-layout";
+import { randomPostJob } from "./random-job";
+
+const jobOf = (changes: Partial<Job>): Job => ({ ...newJob(), structure: "post pen", ...changes }) as Job;
+const made = (changes: Partial<Job> = {}) => estimate(jobOf(changes), examplePrices);
+const counted = (changes: Partial<Job>) =>
+  Object.fromEntries(made(changes).takeoff.map(({ key, counted }) => [key, counted]));
+
+describe("a pen of posts", () => {
+  it("has the posts, the distance around and the area of its stakes as they are laid out", () => {
+    fc.assert(
+      fc.property(randomPostJob, (job) => {
+        const pen = postPen(job);
+        const stakes = postLayout({ diameter: pen.postCircle, spacing: job.spacing as number, gates: pen.gateChords, gatePost: 0 }, 0);
+        const next = (k: number) => stakes[(k + 1) % stakes.length];
+        const area = stakes.reduce((sum, one, k) => sum + (next(k).east * one.north - one.east * next(k).north) / 2, 0);
+        expect(pen.posts).toBe(stakes.length);
+        expect(pen.distanceAround).toBeCloseTo(stakes.reduce((sum, { chord }) => sum + chord, 0), 6);
+        expect(pen.area).toBeCloseTo(area, 6);
+        expect(pen.insideClear).toBeLessThan(pen.postCircle);
+        expect(pen.outside).toBeGreaterThan(pen.postCircle);
+      }),
+      { numRuns: 60 },
+    );
+  }); // prettier-ignore
+
+  it("keeps the size asked for in the meaning that it has", () => {
+    expect(postPen(jobOf({ post_size_means: "inside clear" })).insideClear).toBeGreaterThanOrEqual(66 - 1e-9);
+    expect(postPen(jobOf({ post_size_means: "outside" })).outside).toBeLessThanOrEqual(66 + 1e-9);
+    expect(postPen(jobOf({})).postCircle).toBe(66);
+  });
+
+  it("gives a post fewer longer bays and a post more shorter ones, each closing the same circle", () => {
+    const { bays, bay, oneFewer, oneMore } = postPen(jobOf({ leaf_1: null }));
+    expect(bays).toBe(26);
+    expect(bay).toBeCloseTo(66 * Math.sin(Math.PI / 26), 12);
+    expect(oneFewer).toBeCloseTo(66 * Math.sin(Math.PI / 25), 12);
+    expect(oneMore).toBeCloseTo(66 * Math.sin(Math.PI / 27), 12);
+    expect(postPen(jobOf({ leaf_1: null, size: 8, spacing: 8 })).oneFewer).toBeNull();
+  });
+
+  it("takes holes, concrete and stone by the post, as figured by hand", () => {
+    // A 6 in post in a 10 in hole, 30 in deep: pi/4 (100 - 36) 30 / 1728 cu ft; 26 of them in bags of 0.6 cu ft.
+    const concrete = counted({ leaf_1: null, setting: "concrete", hole_gravel: 0 });
+    expect(concrete.bags).toBe(Math.ceil(((Math.PI / 4) * 64 * 30 * 26) / 1728 / 0.6));
+    expect([concrete.holes, concrete.line_posts, concrete.gate_posts, concrete.stone]).toEqual([
+      26, 26, 0, 0,
+    ]);
+    const stone = counted({ leaf_1: null, setting: "crushed stone", hole_gravel: 6 });
+    expect(stone.stone).toBeCloseTo(((Math.PI / 4) * (64 * 30 + 100 * 6) * 26) / 1728 / 27, 9);
+    expect(stone.bags).toBeNull();
+    const driven = made({ setting: "driven" });
+    expect(driven.takeoff.find(({ key }) => key === "holes")).toMatchObject({ item: "drive", counted: 26 });
+    expect(driven.takeoff.find(({ key }) => key === "stone")!.counted).toBeNull();
+  });
+
+  it("cuts rails bay by bay, with the waste on top, and counts fasteners where they cross posts", () => {
+    // 26 bays of just under 8 ft in 4 rows, two to a length of 16 ft; 104 pieces with two ends each.
+    const rails = counted({ leaf_1: null, rail_waste: 0, rail_length: 16 });
+    expect([rails.rails, rails.fasteners]).toEqual([52, 2 * 104 * 2]);
+    expect(counted({ leaf_1: null, rail_waste: 10, rail_length: 16 }).rails).toBe(58);
+    expect(() => made({ rail_length: 6 })).toThrow(/does not reach over a bay/);
+  });
+
+  it("sets the user's own counts in the place of its own, and lets holes follow the posts", () => {
+    const own = counted({ line_posts_use: 30, rails_use: 7, fasteners_use: 0 });
+    expect([own.line_posts, own.gate_posts, own.holes, own.rails, own.fasteners]).toEqual([30, 2, 32, 7, 0]);
+  });
+
+  it("buys posts that reach from the foot of the hole to the top, deeper where the frost asks for it", () => {
+    expect(made().work).toMatchObject({ depth: 2.5, length: 7.5, bought: 8, frostGoverns: false });
+    expect(made({ frost: 42 }).work).toMatchObject({
+      depth: 3.5,
+      length: 8.5,
+      bought: 9,
+      frostGoverns: true,
+    });
+    expect(made({ depth_rule: "ASTM F567" }).work!.depth).toBeCloseTo(27 / 12, 12);
+    expect(() => made({ depth_rule: "building code" })).toThrow(/side push/);
+  });
+
+  it("has no panel among its lines, and a panel pen no post", () => {
+    const keys = (job: Job) => estimate(job, examplePrices).takeoff.map(({ key }) => key);
+    expect(keys(jobOf({})).some((key) => /^(panel|gate_\d)/.test(key))).toBe(false);
+    expect(keys(newJob()).some((key) => /post|rail|leaf|hole/.test(key))).toBe(false);
+    expect(isPosted(estimate(newJob(), examplePrices).pen)).toBe(false);
+  });
+});
+
+describe("posts in a builder's words", () => {
+  it("says posts, bays, gates and the three sizes, and what a post fewer or more makes of the bays", () => {
+    const { pen } = made({ leaf_2: 4 });
+    expect(penSentence(pen)).toBe(
+      "26 posts, bays of 7 ft 11 7/16 in, one 10 ft gate and one 4 ft gate: 66 ft across the posts, 64 ft 9 1/4 in clear inside, 66 ft 6 in outside",
+    );
+    expect(penSentence(made({ leaf_1: null }).pen)).toMatch(/^26 posts, bays of 7 ft 11 7\/16 in, no gate: /);
+    expect(otherSizesSentence(pen)).toMatch(
+      /^One post fewer: bays of 8 ft .* in; one more: bays of 7 ft .* in$/,
+    );
+  });
+
+  it("says how posts are set and what decides the rails", () => {
+    const { work } = made();
+    expect(settingSentence(jobOf({}), work!)).toBe(
+      "Posts of 8 ft, 2 ft 6 in deep, in 10 in holes, 12 in at the gates. Local code and frost come first.",
+    );
+    const driven = { setting: "driven", frost: 36 };
+    expect(settingSentence(jobOf(driven), made(driven).work!)).toBe(
+      "Posts of 8 ft, 3 ft deep for the frost, driven. Local code and frost come first.",
+    );
+    expect(railsSentence(jobOf({}), work!)).toMatch(
+      /^Rails: 50 lengths of 2x6 board, 16 ft\. One bay a piece: /,
+    );
+  });
+
+  it("warns of a gate post that is light for the widest leaf, and of a depth that is for screening only", () => {
+    const said = (changes: Partial<Job>) => postCautions(jobOf(changes), made(changes).work!);
+    expect(said({})).toEqual([]);
+    expect(said({ gate_post: "4 in round" })[0]).toMatch(/4 in post is marginal for a leaf of 10 ft/);
+    expect(said({ gate_post: "4 in round", leaf_1: null })).toEqual([]);
+    expect(said({ depth_rule: "building code", side_push: 200 })[0]).toMatch(/screening figure/);
+  });
+});
