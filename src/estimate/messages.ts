@@ -19,12 +19,10 @@ export const messages = {
   priceMissing: "price?",
   examplePrice: "example price",
   tooMuchSand: "More than 10 % over what is needed",
-  gatePostLight: "A gate post is too light for its leaf: take a wider one. The gate maker's sheet governs.",
-  gatePostMarginal:
-    "A gate post is marginal for its leaf and may lean in time: take a wider one. The gate maker's sheet governs.",
+  gatePostLight: "Gate posts are too light for the widest leaf: take wider ones",
+  gatePostMarginal: "Gate posts are marginal for the widest leaf: see the gate maker's sheet",
   depthByCode: "Local code and frost come first.",
-  screeningDepth:
-    "Depth of posts: a screening figure only. A licensed engineer decides where anything depends on it.",
+  screeningDepth: "Post depth is a screening figure: a licensed engineer decides",
   deepFooting: "Loose sand over 6 in strains tendons",
 };
 

@@ -36,7 +36,7 @@ export const messages = {
   stoneItem: "Crushed stone in the holes",
   leafItem: "Gate leaf, ",
   opening: " ft, opening ",
-  writtenOutOfDate: "OUT OF DATE: update the estimate in the panel, or write it again",
+  writtenOutOfDate: "OUT OF DATE: update the estimate in the panel",
   haulItem: "Truck load of ",
   sandItem: "Sand, delivered loose",
   suppliesItems: { stakes: "Layout stakes", line: "Mason's line", paint: "Marking paint, white or pink" },

@@ -4,7 +4,9 @@ import { estimate } from "../../src/estimate/estimate";
 import { fieldsOf, slotKeys, slots } from "../../src/estimate/fields";
 import { structures, type Structure } from "../../src/estimate/structures";
 import { figuresOf } from "../../src/estimate/figures";
-import { newJob, problemsOf, structureOf } from "../../src/estimate/job";
+import { gatePostAdequacy } from "../../src/fence/hung-gate";
+import { postSizes } from "../../src/estimate/post-choices";
+import { newJob, problemsOf, structureOf, type Job } from "../../src/estimate/job";
 import { examplePrices } from "../../src/estimate/prices";
 import { contentOfPlans } from "../../src/sheets/calculate";
 import { exampleJob } from "../../src/sheets/demo";
@@ -118,6 +120,26 @@ describe("the sheet of an estimate", () => {
     expect(written.cells.total.value).toBe("8 prices missing");
     expect(written.cells.panel_1_price.value).toBe("price?");
     expect(written.cells.per_foot.value).toBe("");
+  });
+
+  it("says of a pen of posts whether its gate posts are too light, as the fence has it, and what is for screening only", () => {
+    const shown = (changes: Partial<Job>) => {
+      const job = { ...newJob(), structure: "post pen", ...changes } as Job;
+      const plans = [estimatePlan(job, "Estimate", pricesName), pricesPlan(examplePrices)];
+      return readEstimate(shownBy(contentOfPlans(plans, pen).sheets[0])).cells;
+    };
+    const says = { "too light": /too light/, marginal: /marginal/, serves: /^$/, "more than needed": /^$/ };
+    const held = new Set<string>();
+    for (const [gate_post, { width }] of Object.entries(postSizes))
+      for (const leaf_1 of [4, 10, 16]) {
+        const { adequacy } = gatePostAdequacy(width, leaf_1);
+        held.add(adequacy);
+        expect(shown({ gate_post, leaf_1 }).gate_warning.value).toMatch(says[adequacy]);
+      }
+    expect(held.size).toBe(4);
+    expect(shown({ leaf_1: null, gate_post: "4x4" }).gate_warning.value).toBe("");
+    expect(shown({}).depth_warning.value).toBe("");
+    expect(shown({ depth_rule: "building code", side_push: 200 }).depth_warning.value).toMatch(/screening/);
   });
 
   it("marks lines on example prices until the price is the user's own", () => {

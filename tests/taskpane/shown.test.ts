@@ -2,6 +2,7 @@ import { fieldOf, fields } from "../../src/estimate/fields";
 import { newJob } from "../../src/estimate/job";
 import { figuresOf } from "../../src/estimate/figures";
 import { estimate } from "../../src/estimate/estimate";
+import { structures } from "../../src/estimate/structures";
 import { examplePrices } from "../../src/estimate/prices";
 import { freeName } from "../../taskpane/names";
 import { inField, keyLabel, placesInUse, readBack, unbroken, without } from "../../taskpane/shown";
@@ -24,10 +25,13 @@ describe("what the panel shows", () => {
   });
 
   it("has a name without an underscore for every figure that the sheet can show", () => {
-    const job = newJob();
-    const keys = Object.keys(figuresOf(job, estimate(job, examplePrices)));
-    expect(keys.length).toBeGreaterThan(60);
-    for (const key of keys) expect(keyLabel(key)).toMatch(/^[^_]+$/);
+    for (const structure of structures) {
+      const job = { ...newJob(), structure };
+      const keys = Object.keys(figuresOf(job, estimate(job, examplePrices)));
+      expect(keys.length).toBeGreaterThan(60);
+      for (const key of keys) expect(keyLabel(key)).toMatch(/^[^_]+$/);
+    }
+    expect(keyLabel("line_posts_count")).toBe("Line posts, counted");
     expect(keyLabel("panel_1_amount")).toBe("Panel length 1, amount");
     expect(keyLabel("sum_fence")).toBe("Sum of fence");
     expect(keyLabel("stakes_count")).toBe("Stakes, counted");
