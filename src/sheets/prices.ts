@@ -1,5 +1,5 @@
 import { messages as estimateMessages } from "../estimate/messages";
-import { priceKinds, type PriceRow } from "../estimate/prices";
+import { priceKinds, type PriceKind, type PriceRow } from "../estimate/prices";
 import { isError, type Cell } from "../units/cell";
 import { type Place } from "./address";
 import { call, cell, expression, operate, range, when, type Expression, type Term } from "./expression";
@@ -88,6 +88,9 @@ const headerStyles = [
   "heading", "headingRight", "headingCenter", "headingRight", "headingRight", "headingCenter", "heading",
 ] as const; // prettier-ignore
 
+/** The look of a size by its unit. */
+const sizeStyles: Record<string, StyleName> = { ft: "inputFeet", "cu yd": "inputYards", lb: "inputPounds" };
+
 function priceCells(row: PriceRow, at: number): PlanCell[] {
   const place = (column: Column) => ({ row: at, column: columns[column] });
   const number = (least: number, most: number) =>
@@ -105,7 +108,7 @@ function priceCells(row: PriceRow, at: number): PlanCell[] {
     input(
       "size",
       row.size,
-      row.item === "haul" ? "inputYards" : row.size === null ? "inputNumber" : "inputFeet",
+      sizeStyles[priceKinds[row.item as PriceKind].sized ?? ""] ?? "inputNumber",
       number(0, 1000),
     ),
     input("unit", row.unit, "inputWord"),

@@ -64,6 +64,7 @@ export const styles = {
   inputNumber,
   inputFeet: { ...inputNumber, format: 'General" ft"' },
   inputYards: { ...inputNumber, format: 'General" cu yd"' },
+  inputPounds: { ...inputNumber, format: 'General" lb"' },
   inputMoney: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", format: "#,##0.00", align: "right" },
   inputWord: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "center" },
   inputText: { size: 10, color: "1B3A6B", fill: inputFill, line: "box", align: "left" },
