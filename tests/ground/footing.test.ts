@@ -24,6 +24,25 @@ describe("Footing", () => {
     expect(fill(8100, 0, 10, 20)).toBe(0);
   });
 
+  // V10: loose and compacted volumes of one bank yard, US Army FM 5-434, memory.
+  const soils = [
+    { soil: "sand", loose: 1.11, compacted: 0.95, ratio: 0.86 },
+    { soil: "common earth", loose: 1.25, compacted: 0.9, ratio: 0.72 },
+    { soil: "clay", loose: 1.43, compacted: 0.9, ratio: 0.63 },
+  ];
+
+  test.each(soils)(
+    "V10: $soil bought loose gives the layer asked for once it has settled to $ratio",
+    (row) => {
+      const settle = (1 - row.compacted / row.loose) * 100;
+      const bought = fill(8100, 1.2, 0, settle);
+      expect(Math.abs(30 / bought - row.ratio)).toBeLessThan(0.01);
+      expect((bought / row.loose) * row.compacted).toBeCloseTo(30, 12);
+    },
+  );
+
+  test("V10 has all three soils", () => expect(soils).toHaveLength(3));
+
   test("gives back its depth", () => expect(depthOf(fill(4027, 3), 4027)).toBeCloseTo(3, 12));
 });
 
