@@ -193,8 +193,7 @@ export class Controller extends Runner {
 
   /** Takes in what a look at the workbook found. */
   readonly see = (view: WorkbookView) => {
-    const before = this.state.view?.active.name;
-    if (!this.busy && before !== undefined && before !== view.active.name) this.notice = undefined;
+    if (!this.busy) this.endNotice(view.active.name);
     this.set(looked(this.state, view));
   };
 

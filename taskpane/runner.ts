@@ -9,6 +9,9 @@ export class Runner {
   /** What waits until the command that runs is over. */
   protected afterwards?: () => Promise<void>;
 
+  /** The notice that was seen, and the sheet that was selected then. */
+  private noticed?: { notice: Notice; sheet: string };
+
   constructor(protected readonly changed: () => void) {}
 
   /** Runs one command; while another runs, does nothing. What it throws becomes the notice, and nothing else changes. */
@@ -34,6 +37,13 @@ export class Runner {
   dismiss(): void {
     this.notice = undefined;
     this.changed();
+  }
+
+  /** Ends a notice once another sheet is selected than the one on which it was first seen. */
+  protected endNotice(sheet: string): void {
+    if (this.notice && this.notice === this.noticed?.notice) {
+      if (this.noticed.sheet !== sheet) this.notice = undefined;
+    } else this.noticed = this.notice && { notice: this.notice, sheet };
   }
 
   protected refuse(error: unknown, kind: "refused" | "unseen" = "refused"): void {

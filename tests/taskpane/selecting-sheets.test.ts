@@ -93,4 +93,14 @@ describe("selecting sheets", () => {
     panel.newJob();
     expect(panel.asking).toBe(false);
   });
+
+  it("ends what the last command said once another sheet is selected, and not by the sheet that it wrote itself", async () => {
+    const { host, panel } = await written();
+    await settled();
+    expect(panel.notice?.text).toContain("Written on the new sheet");
+    host.active = "Sheet1";
+    host.type("Sheet1", 0, 0, "elsewhere");
+    await settled();
+    expect(panel.notice).toBeUndefined();
+  });
 });
