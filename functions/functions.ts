@@ -1,3 +1,4 @@
+// Long for one file: the metadata generator and the saved workbooks know the functions by this file, and each is only its description and one call.
 import { manyResults, oneResult } from "./host-values";
 
 /**
