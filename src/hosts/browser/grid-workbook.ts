@@ -68,7 +68,7 @@ export class GridWorkbook {
     const worksheet = this.sheet(sheet);
     const range = worksheet.getRange(row, column);
     const place = address({ row, column });
-    const raw = range.getRawValue();
+    const raw = range.getRawValue() ?? range.getValue();
     if (typeof raw === "string" && raw in errorMeaning) {
       const said = this.messages.find({ sheet: worksheet.getSheetId(), row, column }, raw);
       // A cell that a formula's result spills into has no formula of its own, but a message.

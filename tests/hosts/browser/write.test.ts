@@ -81,6 +81,21 @@ describeInBrowser("a plan in the browser workbook", () => {
     await page.waitForFunction(() => document.querySelector("#why")!.textContent === "");
   });
 
+  test("says why at a cell that a result spills an error into", async () => {
+    await page.evaluate(() => {
+      const sheet = window.penstake.workbook.book.getActiveSheet();
+      [40, { v: "abc", t: 1 }, 50].forEach((size, k) => void sheet.getRange(30 + k, 8).setValue(size));
+      sheet.getRange(30, 9).setValue("=PEN.CIRCUMFERENCE(I31:I33)");
+    });
+    await page.waitForFunction(
+      () => window.penstake.workbook.book.getActiveSheet().getRange(31, 9).getValue() === "#VALUE!",
+    );
+    await select(page, 31, 9);
+    await page.waitForFunction(() =>
+      document.querySelector("#why")!.textContent!.startsWith("J32 #VALUE! diameter_ft"),
+    );
+  });
+
   test("is refused where a sheet has its name in any capitals, or a name that no sheet can have", async () => {
     const before = (await look(page)).sheetNames;
     await expect(write(page, [samplePlan("Other"), samplePlan("SAMPLE")])).rejects.toThrow(
