@@ -7,11 +7,16 @@ export const strength: Record<Operator, number> = {
   "^": 5, "*": 4, "/": 4, "+": 3, "-": 3, "&": 2, "=": 1, "<>": 1, "<": 1, "<=": 1, ">": 1, ">=": 1,
 }; // prettier-ignore
 
+/** The longest text that Excel takes in one pair of quotes inside a formula. */
+const longestText = 255;
+
 /** A cell's content as a formula writes it: a text in quotes, a truth value in capitals, nothing as an empty text. */
 export function literal(value: Cell): string {
   if (value === null) return '""';
   // The open grid drops a quote at the end of a text that is a function's argument: 226' needs its sign by number.
   if (typeof value === "string" && value.endsWith("'")) return `(${literal(value.slice(0, -1))}&CHAR(39))`;
+  if (typeof value === "string" && value.length > longestText)
+    return `(${literal(value.slice(0, longestText - 1))}&${literal(value.slice(longestText - 1))})`;
   if (typeof value === "string") return `"${value.replace(/"/g, '""')}"`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (isError(value)) return value.error;

@@ -104,4 +104,11 @@ export const messages = {
     arenaWidth: "Width",
     diagonal: "Diagonal to square it by",
   },
+  template: {
+    unknown: (written: string, nearest: string) => `No field is called {${written}}. Nearest: {${nearest}}.`,
+    noEstimate: "Choose the estimate that fields without a name are taken from.",
+    notThere: (estimate: string) => `This workbook has no estimate called ${estimate}.`,
+    lacks: (estimate: string, written: string) =>
+      `${estimate} has no {${written}}: what it builds does not have it.`,
+  },
 };
