@@ -4,19 +4,29 @@ import { commandsOf } from "./commands";
 import { type Command } from "./command";
 import { Controller } from "./controller";
 import { layoutCommand } from "./layout-command";
+import { lazySection, type LazySection } from "./sections";
 import "./taskpane.css";
 import { headView } from "./views/bars";
 import { commandsView } from "./views/commands";
 import { type Context, type PageState } from "./views/context";
-import { layoutView } from "./views/layout";
 import { moreView } from "./views/more";
 import { questionsView } from "./views/questions";
 import { totalsView } from "./views/totals";
 
+/** The sections under the questions, in their order. */
+const sections: readonly LazySection[] = [
+  {
+    id: "layout",
+    title: "Layout sheet for the crew",
+    hint: "One row a stake, with the plan, to print",
+    load: () => import("./views/layout"),
+  },
+];
+
 /** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */
 export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly Command[] = []): void {
   const commands = [...commandsOf(host), ...more];
-  const page: PageState = { opened: { panel: 1, gate: 0, leaf: 0, truck: 1 } };
+  const page: PageState = { opened: { panel: 1, gate: 0, leaf: 0, truck: 1 }, sections: {} };
   const panel = new Controller(host, () => show());
   const context: Context = {
     panel,
@@ -33,7 +43,8 @@ export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly
       html`<div class="penstake-panel">
         ${headView(context)}
         <div class="body">
-          ${questionsView(context)} ${moreView(context)} ${layoutView(context)} ${commandsView(context)}
+          ${questionsView(context)} ${moreView(context)}
+          ${sections.map((section) => lazySection(context, section))} ${commandsView(context)}
         </div>
         ${totalsView(context)}
       </div>`,

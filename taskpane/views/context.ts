@@ -1,10 +1,13 @@
 import { type SlotList } from "../../src/estimate/fields";
 import { type Command } from "../command";
 import { type Controller } from "../controller";
+import { type SectionState } from "../sections";
 
 /** What the page itself remembers: places opened but still blank, and the piece of the plan that is named. */
 export interface PageState {
   opened: Record<SlotList, number>;
+  /** The sections that were opened, by id. */
+  sections: Record<string, SectionState | undefined>;
   piece?: number;
 }
 

@@ -4,18 +4,12 @@ import { layoutHindrance } from "../layout-hindrance";
 import { type Context } from "./context";
 import { questionView } from "./questions";
 
-const say = {
-  title: "Layout sheet for the crew",
-  hint: "One row a stake, with the plan, to print",
-};
-
 /** What the layout sheet asks beside the job, and the button that writes it, or why it cannot be written yet. */
-export function layoutView(context: Context): TemplateResult {
+export function view(context: Context): TemplateResult {
   const { panel, layout } = context;
   const why = layoutHindrance(panel.state, panel.figured);
   const asked = fields.filter(({ section }) => section === "layout");
-  return html`<details class="more">
-    <summary>${say.title} <span class="beside">${say.hint}</span></summary>
+  return html`
     ${asked.map((field) => questionView(context, field))}
     <section class="commands">
       <button
@@ -28,5 +22,5 @@ export function layoutView(context: Context): TemplateResult {
       </button>
       <p class="beside" id="penstake-layout-why" role="status">${why}</p>
     </section>
-  </details>`;
+  `;
 }

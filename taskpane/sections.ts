@@ -1,0 +1,54 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { type Context } from "./views/context";
+
+/** What a section of the panel shows once its script is there. */
+export interface SectionBody {
+  view(context: Context): TemplateResult;
+}
+
+/** A section of the panel whose script is fetched when the section is first opened. */
+export interface LazySection {
+  /** Names the section in the page; no other may bear it. */
+  id: string;
+  title: string;
+  hint: string;
+  load: () => Promise<SectionBody>;
+}
+
+/** How far a section has come: being fetched, not to be had, or there. */
+export type SectionState = "loading" | "failed" | SectionBody;
+
+const say = {
+  loading: "One moment …",
+  failed: "This part of the panel could not be loaded. Nothing else is touched.",
+  again: "Try again",
+};
+
+/** A section that opens under its title, and fetches what it shows when it is opened. */
+export function lazySection(context: Context, section: LazySection): TemplateResult {
+  const opened = ({ target }: Event) =>
+    (target as HTMLDetailsElement).open ? void openSection(context, section) : undefined;
+  return html`<details class="more" id="penstake-${section.id}" @toggle=${opened}>
+    <summary>${section.title} <span class="beside">${section.hint}</span></summary>
+    ${bodyOf(context, section)}
+  </details>`;
+}
+
+function bodyOf(context: Context, section: LazySection) {
+  const state = context.page.sections[section.id];
+  if (state === undefined) return nothing;
+  if (state === "loading") return html`<p class="beside" role="status">${say.loading}</p>`;
+  if (state !== "failed") return state.view(context);
+  return html`<p class="refusal" role="alert">${say.failed}</p>
+    <button type="button" @click=${() => void openSection(context, section)}>${say.again}</button>`;
+}
+
+/** Fetches a section unless it is there or on its way; after a failure it is fetched again. */
+export async function openSection({ page, changed }: Context, { id, load }: LazySection): Promise<void> {
+  const state = page.sections[id];
+  if (state !== undefined && state !== "failed") return;
+  page.sections[id] = "loading";
+  changed();
+  page.sections[id] = await load().catch((): SectionState => "failed");
+  changed();
+}
