@@ -24,6 +24,12 @@ export const messages = {
   depthByCode: "Local code and frost come first.",
   screeningDepth: "Post depth is a screening figure: a licensed engineer decides",
   deepFooting: "Loose sand over 6 in strains tendons",
+  ways: {
+    footing: (inches: number) => `${inches} in of footing`,
+    fence: (structure: Structure) => `a ${structure}`,
+    gate: (feet: number) => `a gate of ${feet} ft`,
+    rails: (rows: number) => `${rows} rows of rails`,
+  },
 };
 
 const moving: Record<Structure, string> = {
