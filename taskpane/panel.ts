@@ -30,6 +30,7 @@ export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly
   const panel = new Controller(host, () => show());
   const context: Context = {
     panel,
+    host,
     page,
     commands,
     layout: layoutCommand(panel, host),

@@ -1,3 +1,4 @@
+import { type WorkbookHost } from "../../src/hosts/host";
 import { type SlotList } from "../../src/estimate/fields";
 import { type Command } from "../command";
 import { type Controller } from "../controller";
@@ -14,6 +15,8 @@ export interface PageState {
 /** What every view is given. */
 export interface Context {
   panel: Controller;
+  /** The workbook, for commands that only one section has. */
+  host: WorkbookHost;
   page: PageState;
   commands: readonly Command[];
   /** Writes the layout sheet. */
