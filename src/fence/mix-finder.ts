@@ -1,7 +1,7 @@
 import { type Chord } from "../geometry/cyclic-polygon";
 import { EPSILON } from "../units/rounding";
 import { type PanelClass, TooManyMixes, countsOf, panelClasses, ranking } from "./mix-classes";
-import { type Given, type Mix, type Search, type Side, findMix, isBetter } from "./mix-search";
+import { type Given, type Mix, type Search, type Side, findMix, findNearest, putAmong } from "./mix-search";
 import { type Measure, ROUND_ENOUGH, aroundYardstick, circleYardstick } from "./yardstick";
 
 /** More panels of one length than this are no fence; they would only fill the memory. */
@@ -25,14 +25,15 @@ export interface Question {
 }
 
 /**
- * Finds mixes of these panels with these gates (pin to pin with the pin gap), for sizes up to `largest`: the best mix
- * for a question, null where there is none.
+ * Finds mixes of these panels with these gates (pin to pin with the pin gap), for sizes up to `largest`: the best
+ * `many` for a question, the best first, fewer where there are no more. Of the cheapest within a tolerance it finds one.
  */
-export function mixFinder(panels: readonly Stocked[], gates: readonly number[], largest: number) {
+export function mixFinder(panels: readonly Stocked[], gates: readonly number[], largest: number, many = 1) {
   const longestGate = Math.max(0, ...gates);
   const longest = Math.max(longestGate, ...panels.map(({ chord, stock }) => (stock > 0 ? chord : 0)));
-  // No answer is farther around than this: with a panel less it would still be a pen, large enough, and nearer.
-  const farthest = 1.5 * Math.PI * Math.hypot(largest, longest);
+  // No answer is farther around than this: with a panel less it would still be a pen, large enough, and nearer. For
+  // the next best there are as many such pens, each with one panel less than the one before.
+  const farthest = 1.5 * Math.PI * Math.hypot(largest, longest) + (many - 1) * longest;
   const dearest = Math.max(...panels.map(({ price }) => price)) || 1;
   const listed = panels.map(({ chord, stock, price }) => ({
     chord,
@@ -55,7 +56,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
       thin?: boolean;
       surelyPens?: boolean;
     },
-  ): Mix | null {
+  ): Mix[] {
     const { yardstick } = parts;
     const given: Given = { weight: 0, cost: 0, count: 0, rank: 0 };
     for (const gate of gates) given.weight += yardstick.weigh(gate);
@@ -69,40 +70,43 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
       countsOf(rank, ranks).forEach((count, i) => (chords[i].count = count));
       return yardstick.size(chords);
     };
-    return findMix({
+    const whole: Search = {
       ...question,
       ...parts,
       given,
       thin: parts.thin ?? false,
       surelyPens: parts.surelyPens ?? true,
       sizeOf,
-    });
+    };
+    if (question.tolerance === undefined) return findNearest(whole, many);
+    const cheapest = findMix(whole);
+    return cheapest ? [cheapest] : [];
   }
 
   /** By distance around. Thinning is sound where every mix that could be better is round enough to be a pen. */
-  function around(question: Question, classes: PanelClass[]): Mix | null {
+  function around(question: Question, classes: PanelClass[]): Mix[] {
     const { wanted, tolerance } = question;
     const round = (ROUND_ENOUGH * longest) / Math.PI;
-    const limit = Math.max(Math.PI * (wanted + longest / Math.PI), (1 + Math.PI) * longest) + EPSILON;
-    if (wanted - (tolerance ?? 0) >= round) {
-      const mix = search(question, { classes, yardstick: aroundYardstick, limit, thin: true });
-      if (mix && wanted - Math.abs(mix.size - wanted) >= round) return mix;
-      if (!mix && tolerance !== undefined) return null;
+    const limit = Math.max(Math.PI * wanted, Math.PI * longest) + many * longest + EPSILON;
+    if (many === 1 && wanted - (tolerance ?? 0) >= round) {
+      const [mix] = search(question, { classes, yardstick: aroundYardstick, limit, thin: true });
+      if (mix && wanted - Math.abs(mix.size - wanted) >= round) return [mix];
+      if (!mix && tolerance !== undefined) return [];
     }
     return search(question, { classes, yardstick: aroundYardstick, limit, surelyPens: false });
   }
 
   /** By pin circle, from below: nothing in it is longer than the circle is wide. */
-  function pin(question: Question, classes: PanelClass[]): Mix | null {
-    if (longestGate > question.wanted + EPSILON) return null;
+  function pin(question: Question, classes: PanelClass[]): Mix[] {
+    if (longestGate > question.wanted + EPSILON) return [];
     const fitting = classes.filter(({ chord }) => chord <= question.wanted + EPSILON);
     const yardstick = circleYardstick(question.wanted, [...fitting.map(({ chord }) => chord), ...gates]);
     return search(question, { classes: fitting, yardstick, limit: 2 * Math.PI + EPSILON });
   }
 
   /** By inside clear: one search for each length that may be the longest. */
-  function inside(question: Question, classes: PanelClass[]): Mix | null {
-    let best: Mix | null = null;
+  function inside(question: Question, classes: PanelClass[]): Mix[] {
+    const best: Mix[] = [];
     const longestFirst = (first: PanelClass | null) => {
       const most = first ? first.chord : longestGate;
       const others = classes.filter(({ chord }) => chord <= most + EPSILON);
@@ -112,12 +116,12 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
         most,
       );
       const heaviest = question.side === "below" ? 0 : yardstick.weigh(most);
-      const limit = 2 * Math.PI + heaviest + EPSILON;
+      const limit = 2 * Math.PI + many * heaviest + EPSILON;
       const rest = others
         .map((c) => (c === first ? { ...c, ranks: c.ranks.slice(1) } : c))
         .filter((c) => c.ranks.length > 0);
-      const mix = search(question, { classes: rest, yardstick, limit, given: first ?? undefined });
-      if (mix && isBetter(mix, best, question.wanted)) best = mix;
+      const found = search(question, { classes: rest, yardstick, limit, given: first ?? undefined });
+      for (const mix of found) putAmong(best, mix, many, question.wanted);
     };
     if (gates.length > 0) longestFirst(null);
     for (const panels of classes) if (panels.chord > longestGate + EPSILON) longestFirst(panels);
@@ -126,7 +130,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
 
   const by = { around, pin, inside };
   return {
-    find: (question: Question): Mix | null =>
+    find: (question: Question): Mix[] =>
       by[question.measure](question, question.tolerance === undefined ? unpriced : priced),
     counts: (mix: Mix): number[] => countsOf(mix.rank, ranks),
   };

@@ -64,11 +64,24 @@ export function isBetter(a: Mix, b: Mix | null, wanted: number): boolean {
  * the sums prove it too heavy, too light or too dear.
  */
 export function findMix(search: Search): Mix | null {
-  const { tolerance, given } = search;
-  if (tolerance === undefined) return nearestAt(search, halves(search, "cost", Infinity), given.cost);
+  const { tolerance } = search;
+  if (tolerance === undefined) return findNearest(search, 1)[0] ?? null;
   const few = leastCost({ ...search, classes: cheapestForWeight(search).slice(0, 2) }, tolerance, Infinity);
   const cost = leastCost(search, tolerance, few);
-  return cost === Infinity ? null : nearestAt(search, halves(search, "cost", cost), cost);
+  return cost === Infinity ? null : (nearestAt(search, halves(search, "cost", cost), cost, 1)[0] ?? null);
+}
+
+/** The nearest mixes whatever they cost, the best first: as many as asked for, fewer where there are no more. */
+export const findNearest = (search: Search, many: number): Mix[] =>
+  nearestAt(search, halves(search, "cost", Infinity), search.given.cost, many);
+
+/** Puts a mix among the best `many`, the best first, where it belongs and is not there yet. */
+export function putAmong(best: Mix[], mix: Mix, many: number, wanted: number): void {
+  let at = best.length;
+  while (at > 0 && isBetter(mix, best[at - 1], wanted)) at--;
+  if (at >= many || best.some(({ rank }) => rank === mix.rank)) return;
+  best.splice(at, 0, mix);
+  if (best.length > many) best.pop();
 }
 
 const cheapestForWeight = ({ classes, yardstick }: Search) =>
@@ -159,10 +172,10 @@ function leastCost(search: Search, tolerance: number, known: number): number {
 }
 
 /** Of the mixes of this cost, the nearest allowed to the wanted size. Both halves in order of cost, then weight. */
-function nearestAt(search: Search, [a, b]: Halves, cost: number): Mix | null {
+function nearestAt(search: Search, [a, b]: Halves, cost: number, many: number): Mix[] {
   const matched = matchedRuns(a, b, cost);
   const pairs = pairSums(MOST_SIZES);
-  let best: Mix | null = null;
+  const best: Mix[] = [];
   let { least, most } = bounds(search, EPSILON);
   for (;;) {
     let under = -Infinity;
@@ -171,16 +184,15 @@ function nearestAt(search: Search, [a, b]: Halves, cost: number): Mix | null {
       const next = pairs(runA, runB, least, most, (i, j) => {
         const rank = a.rank[i] + b.rank[j];
         const size = allowedSize(search, rank);
-        const mix = { cost, size, count: a.count[i] + b.count[j], rank };
-        if (!Number.isNaN(size) && isBetter(mix, best, search.wanted)) best = mix;
+        if (Number.isNaN(size)) return;
+        putAmong(best, { cost, size, count: a.count[i] + b.count[j], rank }, many, search.wanted);
       });
       under = Math.max(under, next.under);
       over = Math.min(over, next.over);
     }
-    const found = best as Mix | null;
-    if (found) {
-      const reach = bounds(search, Math.abs(found.size - search.wanted) + EPSILON);
-      if (reach.least >= least && reach.most <= most) return found;
+    if (best.length === many) {
+      const reach = bounds(search, Math.abs(best[many - 1].size - search.wanted) + EPSILON);
+      if (reach.least >= least && reach.most <= most) return best;
       least = Math.min(least, reach.least);
       most = Math.max(most, reach.most);
     } else {
@@ -192,7 +204,7 @@ function nearestAt(search: Search, [a, b]: Halves, cost: number): Mix | null {
           search.side === "below" ? Infinity : over - target,
         ),
       );
-      if (off === Infinity) return null;
+      if (off === Infinity) return best;
       if (search.side !== "above") least = Math.min(target - off, 2 * least - target);
       if (search.side !== "below") most = Math.max(target + off, 2 * most - target);
     }

@@ -44,14 +44,8 @@ const FITS: Record<Fit, { measure: Measure; side: Side }> = {
  * the fence is better. Refuses (no answer) where nothing fits, and where there are too many mixes to prove it.
  */
 export function panelMix(job: PanelMixJob): number[] {
-  const { diameter, panels, pinGap, tolerance, fit, priced } = job;
-  const gates = fenceChords([], job.gates, pinGap).map(({ length }) => length);
-  const listed = panels.map(({ length, price, stock = Infinity }) => ({
-    chord: fenceChords([{ length, count: 1 }], [], pinGap)[0].length,
-    price: price ?? 0,
-    stock: priced && price === undefined ? 0 : Math.floor(stock),
-  }));
-  const largest = diameter + Math.min(...listed.map(({ chord }) => chord)) / 2 / Math.PI;
+  const { diameter, tolerance, fit, priced } = job;
+  const { listed, gates, largest } = searched(job);
   try {
     const { find, counts } = mixFinder(listed, gates, largest);
     const smallest = (mix: Mix) => {
@@ -60,16 +54,48 @@ export function panelMix(job: PanelMixJob): number[] {
       return messages.smallestPen(circumcircle(closed).diameter, gates.length > 0);
     };
     const asked = { ...FITS[fit], wanted: diameter };
-    const best = find(priced ? { ...asked, tolerance } : asked);
-    const nearest = best ?? find(asked);
-    if (!nearest) throw noAnswer(beyondReach(fit, find(FARTHER[fit](diameter)), smallest));
-    const tooLarge = nearest.size > largest + EPSILON && !find({ ...asked, side: "below", wanted: largest });
+    const [best] = find(priced ? { ...asked, tolerance } : asked);
+    const nearest = best ?? find(asked)[0];
+    if (!nearest) throw noAnswer(beyondReach(fit, find(FARTHER[fit](diameter))[0], smallest));
+    const tooLarge =
+      nearest.size > largest + EPSILON && !find({ ...asked, side: "below", wanted: largest })[0];
     if (tooLarge) throw noAnswer(smallest(nearest));
     if (!best) throw noAnswer(messages.nothingWithin(diameter, tolerance, nearest.size));
     return counts(best);
   } catch (error) {
     throw error instanceof TooManyMixes ? noAnswer(messages.tooManyMixes) : error;
   }
+}
+
+/**
+ * The nearest mixes to a diameter, the first the one that panelMix takes without prices, then those that it would take
+ * if the ones before could not be had: at most `many`, fewer where there are no more pens. Refuses as panelMix does.
+ */
+export function nearestMixes(job: Omit<PanelMixJob, "priced" | "tolerance">, many: number): number[][] {
+  const plain: PanelMixJob = { ...job, priced: false, tolerance: Infinity };
+  const first = panelMix(plain);
+  if (many <= 1) return [first];
+  const { listed, gates, largest } = searched(plain);
+  try {
+    const { find, counts } = mixFinder(listed, gates, largest, many);
+    return find({ ...FITS[job.fit], wanted: job.diameter }).map(counts);
+  } catch (error) {
+    throw error instanceof TooManyMixes ? noAnswer(messages.tooManyMixes) : error;
+  }
+}
+
+/** The panels and gates of a job as they are searched, and the largest pen that answers it. */
+function searched({ diameter, panels, gates, pinGap, priced }: PanelMixJob) {
+  const listed = panels.map(({ length, price, stock = Infinity }) => ({
+    chord: fenceChords([{ length, count: 1 }], [], pinGap)[0].length,
+    price: price ?? 0,
+    stock: priced && price === undefined ? 0 : Math.floor(stock),
+  }));
+  return {
+    listed,
+    gates: fenceChords([], gates, pinGap).map(({ length }) => length),
+    largest: diameter + Math.min(...listed.map(({ chord }) => chord)) / 2 / Math.PI,
+  };
 }
 
 /** What to look for instead where the allowed side holds nothing. */
@@ -79,7 +105,7 @@ const FARTHER: Record<Fit, (wanted: number) => Question> = {
   "at most": (wanted) => ({ measure: "around", side: "either", wanted }),
 };
 
-function beyondReach(fit: Fit, other: Mix | null, smallest: (mix: Mix) => string): string {
+function beyondReach(fit: Fit, other: Mix | undefined, smallest: (mix: Mix) => string): string {
   if (!other) return messages.nothingCloses;
   return fit === "at least" ? messages.largestPen(other.size) : smallest(other);
 }

@@ -15,12 +15,15 @@ interface Tried {
 }
 
 /** The best mix by trying every one of them, `null` where none answers. Only for small jobs. */
-export function exhaustiveMix(job: PanelMixJob): number[] | null {
+export const exhaustiveMix = (job: PanelMixJob): number[] | null => exhaustiveMixes(job, 1)[0] ?? null;
+
+/** The best so many, the best first. */
+export function exhaustiveMixes(job: PanelMixJob, many: number): number[][] {
   const lengths = job.panels.map(({ length }) => length + job.pinGap);
   const gates = job.gates.map((length) => ({ length: length + job.pinGap, count: 1 }));
   const longest = Math.max(...lengths, ...gates.map(({ length }) => length));
-  const farthest = 5 * Math.hypot(job.diameter, longest);
-  let best: Tried | null = null;
+  const farthest = 5 * Math.hypot(job.diameter, longest) + many * longest;
+  const best: Tried[] = [];
   let smallest = Infinity;
   for (const counts of mixes(job, lengths, farthest)) {
     const chords = [...lengths.map((length, i) => ({ length, count: counts[i] })), ...gates];
@@ -32,9 +35,13 @@ export function exhaustiveMix(job: PanelMixJob): number[] | null {
     if (job.priced && Math.abs(over) > job.tolerance + 1e-9) continue;
     const cost = job.priced ? counts.reduce((sum, n, i) => sum + n * (job.panels[i].price ?? 0), 0) : 0;
     const tried = { counts, cost, off: Math.abs(over), pieces: counts.reduce((a, b) => a + b, 0) };
-    if (!best || comesFirst(tried, best)) best = tried;
+    let at = best.length;
+    while (at > 0 && comesFirst(tried, best[at - 1])) at--;
+    if (at < many) best.splice(at, 0, tried);
+    if (best.length > many) best.pop();
   }
-  return smallest > job.diameter + Math.min(...lengths) / 2 / Math.PI + 1e-9 ? null : (best?.counts ?? null);
+  const tooLarge = smallest > job.diameter + Math.min(...lengths) / 2 / Math.PI + 1e-9;
+  return tooLarge ? [] : best.map(({ counts }) => counts);
 }
 
 function* mixes(
