@@ -44,8 +44,7 @@ export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression
   if (row.left) cells.push(...leftCells(row.row, row.left, says));
   if (row.left?.fixed) cells.push(put(row.row, columns.fixed, says[`${row.left.key}_fixed`], "key"));
   if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
-  else if (row.left?.kind === "own")
-    cells.push({ ...put(row.row, columns.label, messages.ownLine, "note"), across: 5 });
+  else if (row.left?.kind === "own") cells.push(put(row.row, columns.label, messages.ownLine, "note"));
   return cells;
 }
 

@@ -1,6 +1,6 @@
 import { fieldOf } from "../estimate/fields";
 import { postSizes } from "../estimate/post-choices";
-import { expression, operate, over, times, when, type Expression, type Term } from "./expression";
+import { call, expression, operate, over, times, when, type Expression, type Term } from "./expression";
 import { cellsOf, type Sheet } from "./formula-terms";
 
 /** A term times itself, and half of one. */
@@ -11,14 +11,26 @@ export const isWord = (test: Term, word: string) => operate(test, "=", word);
 /** Whether the posts are driven, so that there are no holes. */
 export const isDriven = (sheet: Sheet) => isWord(cellsOf(sheet).at("setting"), "driven");
 
-/** What belongs to the word in a choice's cell; to its default where the cell is blank. */
+/**
+ * What belongs to the word in a choice's cell; to its default where the cell is blank. Words to which the same belongs
+ * are asked for together, and where that is the word itself only a blank is, so that the formula stays short.
+ */
 export function chosen(sheet: Sheet, key: string, each: (option: string) => Term): Expression {
   const { options, default: usual } = fieldOf(key);
-  const others = options!.filter((option) => option !== usual);
-  return others.reduce<Expression>(
-    (otherwise, option) => when(isWord(cellsOf(sheet).at(key), option), each(option), otherwise),
-    expression(each(String(usual))),
-  );
+  const at = cellsOf(sheet).at(key);
+  if (options!.every((option) => each(option) === option)) return when(isWord(at, ""), String(usual), at);
+  const otherwise = each(String(usual));
+  const alike = new Map<string, { then: Term; words: string[] }>();
+  for (const option of options!) {
+    const then = each(option);
+    const same = JSON.stringify(then);
+    if (same === JSON.stringify(otherwise)) continue;
+    alike.set(same, { then, words: [...(alike.get(same)?.words ?? []), option] });
+  }
+  return [...alike.values()].reduce<Expression>((rest, { then, words }) => {
+    const tests = words.map((word) => isWord(at, word));
+    return when(tests.length === 1 ? tests[0] : call("OR", ...tests), then, rest);
+  }, expression(otherwise));
 }
 
 /** The shape of a chosen post, as HOLE_CONCRETE is told of it. */

@@ -1,8 +1,9 @@
 import { type PlanCell, type SheetPlan } from "../../sheets/plan";
 import { styleOf } from "../../sheets/styles";
-import { areaAddress, groupBy, joinAddresses, rowLines, rectangles } from "./areas";
+import { areaAddress, groupBy, joinAddresses, rowLines, rowRuns, rectangles, type Area } from "./areas";
 import { entryFor, type Entry } from "./entry";
 import { covered, formatCells } from "./format";
+import { likeRows, rowAbove } from "./like-rows";
 import { once } from "./session";
 import { setUpPage } from "./page";
 import { validateCells } from "./validation";
@@ -19,22 +20,61 @@ export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan): void {
   setUpPage(sheet, plan.print);
 }
 
-/** Formats first, so that no entry changes the format of its cell; then all content in one write. */
+/** Formats first, so that no entry changes the format of its cell; then all content in one write, and its like rows as copies. */
 function writeBlock(sheet: Excel.Worksheet, cells: PlanCell[]): void {
   if (cells.length === 0) return;
-  const rows = 1 + Math.max(...cells.map(({ row }) => row));
-  const columns = 1 + Math.max(...cells.map(({ column }) => column));
-  const block = () => Array.from({ length: rows }, () => new Array<Entry>(columns).fill(null));
-  const formulas = block();
-  const formats = block();
-  for (const { row, column, says, style } of cells) {
-    formulas[row][column] = entryFor(says);
-    formats[row][column] = styleOf(style).format ?? null;
-  }
-  const range = once(sheet.getRangeByIndexes(0, 0, rows, columns));
-  range.numberFormat = formats;
-  range.formulas = formulas;
+  for (const block of formatBlocks(cells))
+    rangeOf(sheet, block.area).numberFormat = filled(
+      block.area,
+      block.cells,
+      ({ style }) => styleOf(style).format ?? null,
+    );
+  const copies = likeRows(cells);
+  const copied = new Set(copies.flatMap(placesIn));
+  const content = ({ row, column, says }: PlanCell) =>
+    copied.has(`${row} ${column}`) ? null : entryFor(says);
+  const all = around(cells);
+  rangeOf(sheet, all).formulas = filled(all, cells, content);
+  for (const area of copies) rangeOf(sheet, area).copyFrom(areaAddress(rowAbove(area)), "Formulas");
 }
+
+/** The cells with a number format, in blocks of columns side by side. */
+function formatBlocks(cells: PlanCell[]): { area: Area; cells: PlanCell[] }[] {
+  const formatted = cells.filter(({ style }) => styleOf(style).format !== undefined);
+  const columns = rowRuns(formatted.map(({ column }) => ({ row: 0, column })));
+  return columns.map(({ left, right }) => {
+    const here = formatted.filter(({ column }) => column >= left && column <= right);
+    const rows = here.map(({ row }) => row);
+    return { area: { top: Math.min(...rows), left, bottom: Math.max(...rows), right }, cells: here };
+  });
+}
+
+/** The block from A1 around some cells. */
+const around = (cells: PlanCell[]): Area => ({
+  top: 0,
+  left: 0,
+  bottom: Math.max(...cells.map(({ row }) => row)),
+  right: Math.max(...cells.map(({ column }) => column)),
+});
+
+const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Area) =>
+  once(sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1));
+
+/** What each cell of an area is given; null leaves a cell as it is. */
+function filled(
+  { top, left, bottom, right }: Area,
+  cells: PlanCell[],
+  of: (cell: PlanCell) => Entry,
+): Entry[][] {
+  const block = Array.from({ length: bottom - top + 1 }, () => new Array<Entry>(right - left + 1).fill(null));
+  for (const cell of cells) block[cell.row - top][cell.column - left] = of(cell);
+  return block;
+}
+
+const placesIn = ({ top, left, bottom, right }: Area) =>
+  Array.from({ length: bottom - top + 1 }, (_, k) => top + k).flatMap((row) =>
+    Array.from({ length: right - left + 1 }, (_, k) => `${row} ${left + k}`),
+  );
 
 function mergeCells(sheet: Excel.Worksheet, cells: PlanCell[]): void {
   const wide = cells.filter(({ across = 1 }) => across > 1);

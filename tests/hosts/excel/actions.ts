@@ -1,3 +1,6 @@
+import { liveFormula } from "../../../src/sheets/formula";
+import { movedDown } from "../../../src/sheets/moved";
+import { parseFormula } from "../../../src/sheets/parse";
 import { areasOf, entered, keysOf, newSheet, usedArea, type Area, type StoredSheet } from "./memory";
 
 /** The workbook behind the stand-in. */
@@ -145,6 +148,21 @@ function writeBlock({ areas: [area], sheet }: Target, property: string, value: u
   });
 }
 
+/** Copies one row of formulas over an area below it, each place in them moving along. */
+function copyDown(sheet: StoredSheet, area: Area, from: string, kind: unknown): void {
+  const [source] = areasOf(from);
+  const [row] = keysOf(source);
+  if (kind !== "Formulas" || source.top !== source.bottom || row.length !== keysOf(area)[0].length)
+    throw new ActionFailure("InvalidArgument");
+  keysOf(area).forEach((keys, k) =>
+    keys.forEach((key, column) => {
+      const formula = String(sheet.cells.get(row[column])!.formula);
+      const copied = movedDown(parseFormula(formula), area.top + k - source.top)!;
+      sheet.cells.set(key, entered(liveFormula(copied)));
+    }),
+  );
+}
+
 /** The methods that do something and name nothing. */
 export const methods: Record<
   string,
@@ -159,6 +177,7 @@ export const methods: Record<
   "Range.SetColumnProperties": (_, { sheet }, [columns]) => void (sheet.set.columns = columns),
   "Range.Merge": (_, { sheet, areas }, [across]) =>
     void (sheet.set.merged = [...((sheet.set.merged as object[]) ?? []), { ...areas[0], across }]),
+  "Range.CopyFrom": (_, { sheet, areas }, [from, kind]) => copyDown(sheet, areas[0], String(from), kind),
   "FreezePanes.FreezeRows": (_, { sheet }, [rows]) => void (sheet.set.frozenRows = rows),
   "PageLayout.SetPrintArea": (_, { sheet }, [area]) => void (sheet.set.printArea = area),
   "PageLayout.SetPrintTitleRows": (_, { sheet }, [rows]) => void (sheet.set.titleRows = rows),
