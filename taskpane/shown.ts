@@ -1,4 +1,11 @@
-import { fields, slotKeys, slots, type Field, type FieldValue, type SlotList } from "../src/estimate/fields";
+import {
+  fields,
+  slotKeys,
+  slots,
+  type FieldValue,
+  type Question,
+  type SlotList,
+} from "../src/estimate/fields";
 import { figureFields } from "../src/estimate/figure-list";
 import { type Figure } from "../src/estimate/figures";
 import { type Job } from "../src/estimate/job";
@@ -22,7 +29,7 @@ export const inField = (value: FieldValue | undefined) =>
   typeof value === "number" ? String(Math.round(value * 10_000) / 10_000) : (value ?? "");
 
 /** A length read back in feet and inches; nothing for other fields and blanks. */
-export function readBack({ kind, unit }: Field, value: FieldValue | undefined): string {
+export function readBack({ kind, unit }: Question, value: FieldValue | undefined): string {
   if (kind !== "length" || typeof value !== "number") return "";
   return feetInches(unit === "in" ? value / 12 : value);
 }

@@ -48,6 +48,9 @@ export interface Field extends OfStructures {
   documents: readonly DocumentKind[];
 }
 
+/** What is asked and what may answer it, of a job or of one of its documents. */
+export type Question = Omit<Field, "section" | "quick" | "documents">;
+
 /** The lists of like fields with a fixed number of places. */
 export type SlotList = "panel" | "gate" | "leaf" | "truck";
 

@@ -1,7 +1,15 @@
 import { notAllowed, Refusal } from "../units/refusal";
 import { readNumber } from "../units/number-text";
 import { lengthRange, readQuantity } from "../units/range";
-import { fieldOf, fields, slotKeys, type Field, type FieldValue, type SlotList } from "./fields";
+import {
+  fieldOf,
+  fields,
+  slotKeys,
+  type Field,
+  type FieldValue,
+  type Question,
+  type SlotList,
+} from "./fields";
 import { messages } from "./messages";
 import { belongs, structures, type Structure } from "./structures";
 
@@ -29,7 +37,7 @@ export const lengthsIn = (job: Job, list: SlotList) =>
  * What a person typed, or a cell holds, as a field's value: lengths in any notation become numbers in the field's
  * unit, an empty text becomes a blank. Refuses what the field does not allow, in a sentence that says what it does.
  */
-export function readField(field: Field, raw: unknown): FieldValue {
+export function readField(field: Question, raw: unknown): FieldValue {
   if (raw === null || raw === undefined) return null;
   const typed = typeof raw === "number" ? raw : String(raw).trim();
   if (typed === "") return null;
@@ -74,7 +82,7 @@ export function allProblemsOf(job: Job): Record<string, string> {
 const isNeeded = ({ key }: Field) => key === "size" || key === "panel_1" || key === "spacing";
 
 /** A number as people write it, with or without the field's own unit: $1,200, 5 %, 16 cu yd or 16 yd. */
-function readPlain(field: Field, typed: number | string): number {
+function readPlain(field: Question, typed: number | string): number {
   if (typeof typed === "number") return typed;
   const bare = typed
     .replace(/^\$\s*|\s*%$/g, "")
@@ -83,7 +91,7 @@ function readPlain(field: Field, typed: number | string): number {
   return readNumber(grouped ? bare.replace(/,/g, "") : bare);
 }
 
-function inRange(field: Field, value: number): number {
+function inRange(field: Question, value: number): number {
   const [least, most] = field.range!;
   if (!(value >= least && value <= most)) throw notAllowed(messages.within(field));
   if (field.kind === "count" && !Number.isInteger(value)) throw notAllowed(messages.whole(field));

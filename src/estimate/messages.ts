@@ -1,10 +1,10 @@
-import { type Field } from "./fields";
+import { type Question } from "./fields";
 import { type Structure } from "./structures";
 
 const amount = (value: number, unit: string) =>
   unit ? `${value.toLocaleString("en-US")} ${unit}` : value.toLocaleString("en-US");
 
-const span = ({ range, unit }: Field) =>
+const span = ({ range, unit }: Question) =>
   unit === "$"
     ? `$${amount(range![0], "")} to $${amount(range![1], "")}`
     : `${amount(range![0], "")} to ${amount(range![1], unit)}`;
@@ -12,8 +12,8 @@ const span = ({ range, unit }: Field) =>
 /** What this room can say to a user. */
 export const messages = {
   oneOf: (options: readonly string[]) => `Choose one of: ${options.join(", ")}.`,
-  within: (field: Field) => `Allowed is ${span(field)}.`,
-  whole: (field: Field) => `Write a whole number, ${span(field)}.`,
+  within: (field: Question) => `Allowed is ${span(field)}.`,
+  whole: (field: Question) => `Write a whole number, ${span(field)}.`,
   needed: "This is needed: the pen cannot be figured without it.",
   pricesMissing: (count: number) => `${count} ${count === 1 ? "price" : "prices"} missing`,
   priceMissing: "price?",

@@ -1,4 +1,4 @@
-import { fieldOf, type Field } from "../estimate/fields";
+import { fieldOf, type Field, type Question } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { choiceOf, type Job } from "../estimate/job";
 import { priceKinds, type PriceKind } from "../estimate/prices";
@@ -179,7 +179,7 @@ function inputCell(row: number, column: number, field: Field, job: Job): PlanCel
 }
 
 /** What a field's cell accepts, from the list of fields. */
-export function validationOf({ kind, range: limits, options, unit }: Field): Validation | undefined {
+export function validationOf({ kind, range: limits, options, unit }: Question): Validation | undefined {
   if (kind === "choice") return { kind: "list", options: [...options!], message: messages.oneOf(options!) };
   if (!limits) return undefined;
   const [least, most] = limits;

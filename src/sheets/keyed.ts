@@ -9,19 +9,9 @@ import { isError, type Cell } from "../units/cell";
 import { address } from "./address";
 import { columns, headRows, keysOf, laidOut } from "./estimate-layout";
 import { estimateMark } from "./estimate";
+import { keyedCells, type KeyedCell, type Shown } from "./keyed-cells";
 
-/** What a sheet shows, cell by cell from A1. */
-export interface Shown {
-  name: string;
-  values: Cell[][];
-}
-
-/** A keyed cell of a sheet, where it stands now, and what it shows. */
-export interface KeyedCell {
-  row: number;
-  column: number;
-  value: Cell;
-}
+export { type KeyedCell, type Shown };
 
 /** An estimate as its sheet holds it. */
 export interface EstimateSheet {
@@ -87,20 +77,6 @@ function withKeysBack(sheet: KeysOf, values: Cell[][]): Cell[][] {
 
 const asField = (value: Cell): FieldValue =>
   isError(value) ? value.error : typeof value === "boolean" ? String(value) : value === "" ? null : value;
-
-function keyedCells(values: Cell[][]): Record<string, KeyedCell> {
-  const columnOf = new Map((values[0] ?? []).map((name, column) => [name, column]));
-  const cells: Record<string, KeyedCell> = {};
-  values.forEach((row, at) => {
-    if (at === 0 || typeof row[0] !== "string") return;
-    for (const pair of row[0].split(" ")) {
-      const [name, key] = pair.split("=");
-      const column = columnOf.get(name);
-      if (key && column !== undefined) cells[key] ??= { row: at, column, value: row[column] ?? null };
-    }
-  });
-  return cells;
-}
 
 /** True for an estimate whose figures are fixed: a plain copy, in which nothing asks this add-in any more. */
 export function isPlainCopy({ cells }: EstimateSheet, formulas: Cell[][]): boolean {

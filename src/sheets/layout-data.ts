@@ -1,9 +1,10 @@
 import { type Label, type Language, type North } from "../estimate/fields";
 import { type Stake } from "../fence/layout";
-import { type Cell } from "../units/cell";
-import { type Place } from "./address";
 import { type Expression, type Term } from "./expression";
 import { type PlanPicture } from "./plan";
+import { type UsedInput } from "./used-inputs";
+
+export { type UsedInput };
 
 /** What stands at a stake. */
 export type StakeKind = "pin" | "gate pin" | "post" | "gate post" | "corner" | "tangent point" | "arc center";
@@ -25,13 +26,6 @@ export interface LaidReference {
   turn: number;
   bearing: number;
   distance: number;
-}
-
-/** An input that the layout was figured from, and where the estimate holds its present value. */
-export interface UsedInput {
-  label: Label;
-  value: Cell;
-  now?: Place;
 }
 
 /** All that a layout sheet shows, as plain data: of a pen or an arena, of panels or of posts. */

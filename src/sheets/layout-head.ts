@@ -1,25 +1,13 @@
 import { type Label } from "../estimate/fields";
 import { ahead, distance } from "../geometry/point";
-import { type Cell } from "../units/cell";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { put } from "./estimate-cells";
-import {
-  call,
-  cell,
-  expression,
-  number,
-  operate,
-  over,
-  pen,
-  plus,
-  times,
-  when,
-  type Term,
-} from "./expression";
-import { type LayoutData, type UsedInput } from "./layout-data";
+import { cell, over, pen, plus, times, when, type Term } from "./expression";
+import { type LayoutData } from "./layout-data";
 import { labels, layoutCautions, northLabel, sentences } from "./layout-messages";
-import { columns, factColumns, rows, usedPlace } from "./layout-places";
-import { type PlanCell } from "./plan"; // prettier-ignore
+import { columns, factColumns, rows } from "./layout-places";
+import { type PlanCell } from "./plan";
+import { hasMovedOn, usedCells, type UsedTable } from "./used-inputs"; // prettier-ignore
 
 /** What the radius line goes around until the crew types its own, in inches (common practice, no source). */
 export const lineDefaults = { centerStake: 1.5, can: 2.625, loop: 12 } as const;
@@ -119,42 +107,20 @@ export const cautionCells = (row: number, { language }: LayoutData): PlanCell[] 
   }));
 
 /** The inputs that the layout was figured from, each beside what the estimate has now, and whether they part. */
-export function usedCells({ used, language }: LayoutData): PlanCell[] {
-  const head = (column: number, label: Label) =>
-    put(rows.top, column, label[language], "headingCenter");
-  return [
-    put(rows.top, columns.label, labels.inputs[language], "heading"),
-    head(columns.used, labels.used),
-    head(columns.now, labels.now),
-    head(columns.changed, labels.changed),
-    ...used.flatMap((input, k) => usedRow(input, k, labels.changed[language], input.label[language])),
-  ];
-} // prettier-ignore
+export const usedInputs = (data: LayoutData): PlanCell[] => usedCells(data.used, usedTable(data));
 
-function usedRow({ value, now }: UsedInput, k: number, changed: string, label: string): PlanCell[] {
-  const place = usedPlace(k);
-  const present = { row: place.row, column: columns.now };
-  const cells = [
-    put(place.row, columns.label, label, "label"),
-    { ...put(place.row, place.column, "", "fixed"), says: { kind: "constant" as const, value } },
-  ];
-  if (!now) return cells;
-  const [before, today] = [cell(place), cell(present)];
-  const parts =
-    typeof value === "string" ? operate(before, "<>", today) : operate(number(before), "<>", number(today));
-  return [
-    ...cells,
-    put(place.row, columns.now, when(operate(cell(now), "=", ""), "", cell(now)), "fixed"),
-    put(place.row, columns.changed, call("IFERROR", when(parts, changed, ""), changed), "warning"),
-  ];
-}
+const usedTable = ({ language }: LayoutData): UsedTable => ({
+  top: rows.top,
+  columns,
+  language,
+  labels,
+});
 
 /** The head of the sheet: title, revision and date, the job, and whether the estimate has moved on. */
-export function titleCells({ language, title, revision, date, used }: LayoutData): PlanCell[] {
+export function titleCells(data: LayoutData): PlanCell[] {
+  const { language, title, revision, date, used } = data;
   const wide = columns.asSet + 1 - columns.stake;
-  const marks = [0, used.length - 1].map((k) => ({ ...usedPlace(k), column: columns.changed }));
-  const changed: Cell = labels.changed[language];
-  const moved = operate(call("COUNTIF", expression({ kind: "range", from: marks[0], to: marks[1] }), changed), ">", 0); // prettier-ignore
+  const moved = hasMovedOn(used, usedTable(data));
   return [
     put(rows.title, columns.stake, labels.title[language], "crewTitle"),
     {

@@ -8,8 +8,9 @@ import { squareReferenceStakes } from "../fence/reference-stakes";
 import { bearingTo } from "../geometry/point";
 import { roundUp } from "../units/rounding";
 import { type Place } from "./address";
-import { type GateSide, type LaidStake, type LayoutData, type UsedInput } from "./layout-data";
+import { type GateSide, type LaidStake, type LayoutData } from "./layout-data";
 import { sentences } from "./layout-messages";
+import { type UsedInput } from "./used-inputs";
 
 /** What the caller of a layout sheet knows beside the job. */
 export interface LayoutIssue {

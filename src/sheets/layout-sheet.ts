@@ -1,5 +1,5 @@
 import { columns, rows } from "./layout-places";
-import { cautionCells, factCells, factRows, titleCells, usedCells } from "./layout-head";
+import { cautionCells, factCells, factRows, titleCells, usedInputs } from "./layout-head";
 import { put } from "./estimate-cells";
 import { type LayoutData } from "./layout-data";
 import { labels, layoutCautions, sentences } from "./layout-messages";
@@ -48,7 +48,7 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
       put(rows.mark, columns.key, layoutMark, "key"),
       ...titleCells(data),
       ...factCells(data),
-      ...usedCells(data),
+      ...usedInputs(data),
       ...cautionCells(at.cautions, data),
       { ...put(at.how, columns.stake, labels.how[data.language], "crewNote"), across: wide },
       ...headerCells(at.headers, data),

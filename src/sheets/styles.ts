@@ -17,6 +17,9 @@ const ink = "1F2933";
 const faint = "52606D";
 const inputFill = "FFF8DB";
 
+/** Money with its sign, as letters write it. */
+const dollars = "$#,##0.00;-$#,##0.00";
+
 const inputNumber: CellStyle = {
   size: 10,
   color: "1B3A6B",
@@ -92,6 +95,26 @@ export const styles = {
   crewWord: { size: 10, color: ink, align: "center", line: "bottom" },
   crewBlank: { size: 12, color: ink, line: "box" },
   place: { size: 10, color: ink, format: "0.0000", align: "right" },
+  letterTitle: { size: 22, bold: true, color: ink },
+  letterNumber: { size: 12, bold: true, color: ink, align: "right" },
+  letterBusiness: { size: 12, bold: true, color: ink, align: "left" },
+  letterHeading: { size: 11, bold: true, color: ink, line: "bottom", align: "left" },
+  letterWords: { size: 10, color: ink, align: "left", wrap: true },
+  letterStrong: { size: 10, bold: true, color: ink, align: "left", wrap: true },
+  letterSmall: { size: 9, color: faint, align: "left", wrap: true },
+  letterLabel: { size: 10, color: faint, align: "left" },
+  letterFact: { size: 10, color: ink, align: "left" },
+  letterFigure: { size: 10, color: ink, align: "right", format: "#,##0.0" },
+  letterUnit: { size: 10, color: ink, align: "left" },
+  letterOwn: { size: 10, color: ink, align: "left", wrap: true },
+  letterOwnMoney: { size: 10, color: ink, align: "right", format: dollars },
+  letterMoney: { size: 10, color: ink, align: "right", format: dollars },
+  letterTotalLabel: { size: 14, bold: true, color: ink, align: "left", line: "top" },
+  letterTotal: { size: 14, bold: true, color: ink, align: "right", line: "top", format: dollars },
+  letterHead: { size: 9, bold: true, color: ink, fill: "F1F3F5", align: "left" },
+  letterHeadRight: { size: 9, bold: true, color: ink, fill: "F1F3F5", align: "right" },
+  letterSigned: { size: 9, color: faint, align: "left", line: "top" },
+  letterStamp: { size: 22, bold: true, color: "8A1C1C", align: "center" },
 } satisfies Record<string, CellStyle>;
 
 /** The name of one of the looks above. */

@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { live } from "lit/directives/live.js";
-import { type Field, type FieldValue } from "../../src/estimate/fields";
+import { type FieldValue, type Question } from "../../src/estimate/fields";
 import { inField, readBack } from "../shown";
 
 /** A field as it is shown, and what to do with what is typed into it. */
 export interface FieldProps {
-  field: Field;
+  field: Question;
   answer: FieldValue;
   /** The last answer that could be read. */
   good: FieldValue;
