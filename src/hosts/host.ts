@@ -1,4 +1,5 @@
 import { type Cell } from "../units/cell";
+import { type Content } from "../sheets/expression";
 import { type SheetPlan } from "../sheets/plan";
 
 /** A sheet as it stands: what each cell shows and what it says (a formula with its =, else the content), from A1. */
@@ -25,19 +26,46 @@ export interface CellChange {
   value: number | string | boolean | null;
 }
 
+/** What one cell of a copied sheet is to say, counted from 0. A text is written as text, never taken for a formula. */
+export interface FilledCell {
+  row: number;
+  column: number;
+  says: Content;
+}
+
+/**
+ * What one cell is to say in the place of what it says now. `fixed` takes the look and the rule of an input away and
+ * marks the cell as fixed in this copy; `live` takes that mark away; without either its look stays.
+ */
+export interface RewrittenCell extends FilledCell {
+  style?: "fixed" | "live";
+}
+
 /**
  * A workbook that the panel works in. Every refusal is a HostError whose message says what happened, why, and what
- * to do next. Nothing is ever written over a cell that holds something, except the inputs that `update` names.
+ * to do next. Nothing is ever written over a cell that holds something, except the cells that `update` and `rewrite`
+ * name.
  */
 export interface WorkbookHost {
   /** What this host can do beside the common part, so the panel shows no button that fails. */
   readonly can: { openCopy: boolean; selfCheck: boolean };
   /** One read: names, the active sheet's used cells, the prices, the selected cell. */
   look(): Promise<WorkbookView>;
+  /** One read of several sheets, in the order asked for. Refuses a name that no sheet has. */
+  read(sheets: string[]): Promise<SheetContent[]>;
   /** Writes new sheets, all or none, and shows the one named last. Refuses a name that exists. */
   write(plans: SheetPlan[]): Promise<void>;
   /** Writes inputs of an existing sheet; nothing else on it is touched. */
   update(sheet: string, changes: CellChange[]): Promise<void>;
+  /**
+   * Copies a sheet with all it holds under a new name, puts content into cells of the copy, and shows it: all or
+   * nothing. Says in sentences what this host could not carry over. Refuses a name that exists.
+   */
+  fillCopy(sheet: string, name: string, cells: FilledCell[]): Promise<string[]>;
+  /** Replaces what the named cells of a sheet hold, in one step of undo: all of them, or the sheet stays as it was. */
+  rewrite(sheet: string, cells: RewrittenCell[]): Promise<void>;
+  /** Opens a workbook file, given in base64, as a new workbook beside the present one; present where `can` says so. */
+  openCopy?(base64: string): Promise<void>;
   /** Adds rows below the used cells of a sheet. */
   append(sheet: string, rows: Cell[][]): Promise<void>;
   /** Puts a formula into the selected cell when it is empty; says where it went. */

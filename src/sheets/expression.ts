@@ -27,6 +27,12 @@ export function expression(term: Term): Expression {
   return typeof term === "object" ? term : { kind: "constant", value: term };
 }
 
+/** What a cell may be given: a term, or null for a blank cell. */
+export type Content = Term | null;
+
+/** A cell's content as an expression. */
+export const saying = (content: Content): Expression => (content === null ? blank : expression(content));
+
 /** A blank cell. */
 export const blank: Expression = { kind: "constant", value: null };
 

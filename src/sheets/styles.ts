@@ -117,6 +117,12 @@ export const styles = {
   letterStamp: { size: 22, bold: true, color: "8A1C1C", align: "center" },
 } satisfies Record<string, CellStyle>;
 
+/** The color of what a cell says that is fixed in a copy, RRGGBB. */
+export const fixedInk = ink;
+
+/** True for the color behind an input's content, in any notation of RRGGBB. */
+export const isInputFill = (color: string | undefined) => color?.replace("#", "").toUpperCase() === inputFill;
+
 /** The name of one of the looks above. */
 export type StyleName = keyof typeof styles;
 

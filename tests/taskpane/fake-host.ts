@@ -1,9 +1,16 @@
 import { calls } from "../../functions/calls";
 import { type Cell } from "../../src/units/cell";
-import { HostError, type CellChange, type SheetContent, type WorkbookHost } from "../../src/hosts/host";
+import {
+  HostError,
+  type CellChange,
+  type FilledCell,
+  type RewrittenCell,
+  type SheetContent,
+  type WorkbookHost,
+} from "../../src/hosts/host";
 import { address } from "../../src/sheets/address";
 import { calculate, type Worked } from "../../src/sheets/calculate";
-import { expression, type Expression } from "../../src/sheets/expression";
+import { expression, saying, type Expression } from "../../src/sheets/expression";
 import { liveFormula } from "../../src/sheets/formula";
 import { parseFormula } from "../../src/sheets/parse";
 import { type SheetPlan } from "../../src/sheets/plan";
@@ -12,6 +19,8 @@ import { pricesMark } from "../../src/sheets/prices";
 interface Sheet {
   name: string;
   cells: Map<string, Worked>;
+  /** The cells that carry the mark "fixed in this copy". */
+  fixed?: Set<string>;
 }
 
 const at = (row: number, column: number) => `${row},${column}`;
@@ -42,11 +51,35 @@ export class FakeHost implements WorkbookHost {
     };
   }
 
+  async read(sheets: string[]) {
+    this.begin("read");
+    return sheets.map((name) => this.content(this.sheet(name)));
+  }
+
+  async fillCopy(sheet: string, name: string, cells: FilledCell[]) {
+    this.begin("fillCopy");
+    this.refuseName(name);
+    const { cells: held, fixed } = this.sheet(sheet);
+    this.sheets.push({ name, cells: new Map(held), fixed: new Set(fixed) });
+    this.put(name, cells);
+    this.activate(name);
+    return [];
+  }
+
+  async rewrite(sheet: string, cells: RewrittenCell[]) {
+    this.begin("rewrite");
+    this.put(sheet, cells);
+    const fixed = (this.sheet(sheet).fixed ??= new Set());
+    for (const { row, column, style } of cells)
+      if (style === "fixed") fixed.add(at(row, column));
+      else if (style === "live") fixed.delete(at(row, column));
+    this.heard();
+  }
+
   async write(plans: SheetPlan[]) {
     this.begin("write");
     for (const { name, cells } of plans) {
-      if (this.sheets.some((sheet) => sheet.name === name))
-        throw new HostError(`"${name}" is there already.`);
+      this.refuseName(name);
       this.sheets.push({
         name,
         cells: new Map(cells.map((cell) => [at(cell.row, cell.column), { ...cell }])),
@@ -121,6 +154,15 @@ export class FakeHost implements WorkbookHost {
     const found = this.sheets.find((sheet) => sheet.name === name);
     if (!found) throw new HostError(`There is no sheet "${name}".`);
     return found;
+  }
+
+  private refuseName(name: string) {
+    if (this.sheets.some((sheet) => sheet.name === name)) throw new HostError(`"${name}" is there already.`);
+  }
+
+  private put(sheet: string, cells: FilledCell[]) {
+    const held = this.sheet(sheet).cells;
+    for (const { row, column, says } of cells) held.set(at(row, column), { row, column, says: saying(says) });
   }
 
   private begin(call: keyof WorkbookHost) {

@@ -4,9 +4,18 @@ import { address, isSheetName } from "../../sheets/address";
 import { type SheetPlan } from "../../sheets/plan";
 import { pricesMark } from "../../sheets/prices";
 import { contentOfPlan } from "../../sheets/workbook-content";
-import { type CellChange, type SheetContent, type WorkbookHost, type WorkbookView } from "../host";
+import {
+  type CellChange,
+  type FilledCell,
+  type RewrittenCell,
+  type SheetContent,
+  type WorkbookHost,
+  type WorkbookView,
+} from "../host";
 import { type GridWorkbook } from "./grid-workbook";
 import { cellHolds, nameRefused, nameTaken, readOnly, writeFailed } from "./messages";
+import { filledCopy } from "./filled-copy";
+import { rewriteCells } from "./put-cells";
 import { furnish, gridSheet, gridValue, selectFirst } from "./sheet-of-content";
 import { usedCells } from "./used-cells";
 
@@ -48,6 +57,25 @@ export class BrowserHost implements WorkbookHost {
           throw writeFailed(content.name);
         }
     });
+    await this.workbook.computed();
+  }
+
+  async read(sheets: string[]): Promise<SheetContent[]> {
+    return sheets.map((name) => this.content(this.workbook.sheet(name)));
+  }
+
+  async fillCopy(sheet: string, name: string, cells: FilledCell[]): Promise<string[]> {
+    this.mayChange();
+    const source = this.workbook.sheet(sheet);
+    this.refuseNames([name]);
+    const lost = await filledCopy(this.workbook, source, name, cells);
+    await this.workbook.computed();
+    return lost;
+  }
+
+  async rewrite(sheet: string, cells: RewrittenCell[]): Promise<void> {
+    this.mayChange();
+    await rewriteCells(this.workbook, this.workbook.sheet(sheet), cells);
     await this.workbook.computed();
   }
 

@@ -1,10 +1,11 @@
 import { HostError, type WorkbookHost } from "../host";
 import { address } from "../../sheets/address";
-import { look } from "./look";
+import { fillCopy } from "./copy";
+import { look, readSheets } from "./look";
 import { messages } from "./messages";
 import { svgToPng, type Painter } from "../svg-to-png";
 import { asOneStep, once, refusal, session } from "./session";
-import { appendRows, updateCells } from "./update";
+import { appendRows, rewriteCells, updateCells } from "./update";
 import { watchWorkbook } from "./watch";
 import { writeSheets } from "./write";
 
@@ -19,8 +20,11 @@ export function excelHost(paint: Painter = svgToPng): ExcelHost {
   return {
     can: { openCopy: Office.context.requirements.isSetSupported("ExcelApi", "1.8"), selfCheck: true },
     look,
+    read: readSheets,
     write: (plans) => writeSheets(plans, paint),
     update: updateCells,
+    fillCopy,
+    rewrite: rewriteCells,
     append: appendRows,
     putFormula,
     show: (sheet) =>

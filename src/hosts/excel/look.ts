@@ -1,6 +1,7 @@
 import { pricesMark, pricesName } from "../../sheets/prices";
-import { type SheetContent, type WorkbookView } from "../host";
+import { HostError, type SheetContent, type WorkbookView } from "../host";
 import { cellOf, type Entry } from "./entry";
+import { messages } from "./messages";
 import { once, session } from "./session";
 
 /** Reads what the panel needs in one round trip; two more when the sheet of prices bears another name. */
@@ -24,6 +25,18 @@ export async function look(): Promise<WorkbookView> {
     };
   });
 }
+
+/** Reads several sheets in one round trip, in the order asked for. */
+export async function readSheets(names: string[]): Promise<SheetContent[]> {
+  if (names.length === 0) return [];
+  return session(async (context) => {
+    const sheets = names.map((name) => context.workbook.worksheets.getItemOrNullObject(name).load({ name: true }));
+    const used = sheets.map(usedCells);
+    await context.sync();
+    if (sheets.some(({ isNullObject }) => isNullObject)) throw new HostError(messages.gone);
+    return sheets.map(({ name }, k) => contentOf(name, used[k]));
+  });
+} // prettier-ignore
 
 const isPrices = (content: SheetContent | undefined) => content?.values[0]?.[0] === pricesMark;
 

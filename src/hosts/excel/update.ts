@@ -1,15 +1,11 @@
 import { type Cell } from "../../units/cell";
-import { type CellChange, HostError } from "../host";
-import { areaAddress, groupBy, rectangles, type Area } from "./areas";
-import { entryAgain, entryOf, type Entry } from "./entry";
+import { saying } from "../../sheets/expression";
+import { type CellChange, HostError, type RewrittenCell } from "../host";
+import { addressesOf, blocksOf, readBlocks, writeBlocks, type Block } from "./blocks";
+import { entryFor, entryOf } from "./entry";
+import { mark, readMarked, unmark } from "./marks";
 import { messages } from "./messages";
 import { asOneStep, once, refusal, session } from "./session";
-
-/** A block of cells that are written together, and what they are to say. */
-interface Block {
-  area: Area;
-  entries: Entry[][];
-}
 
 /**
  * Writes the named cells of a sheet and no other. What they said is read first, and written back where Excel
@@ -17,48 +13,46 @@ interface Block {
  */
 export async function updateCells(sheet: string, changes: CellChange[]): Promise<void> {
   if (changes.length === 0) return;
-  const blocks = blocksOf(changes);
-  const before = await session(async (context) => {
-    const ranges = rangesOf(context, sheet, blocks).map((range) => range.load({ values: true, formulas: true }));
-    await context.sync();
-    return ranges.map(({ values, formulas }, k) => ({
-      area: blocks[k].area,
-      entries: (formulas as Entry[][]).map((row, i) => row.map((formula, j) => entryAgain(values[i][j] as Entry, formula))),
-    }));
-  });
-  try {
-    await asOneStep((context) => writeBlocks(context, sheet, blocks));
-  } catch (error) {
-    const why = refusal(error).message;
-    const restored = await session((context) => writeBlocks(context, sheet, before)).then(() => true, () => false);
-    const places = blocks.map(({ area }) => areaAddress(area));
-    throw new HostError(`${why} ${restored ? messages.untouched : messages.notRestored(sheet, places)}`);
-  }
+  const blocks = blocksOf(changes.map(({ value, ...place }) => ({ ...place, entry: entryOf(value) })));
+  const before = await readBlocks(sheet, blocks);
+  await orAsBefore(sheet, blocks, (found) => writeBlocks(found, blocks), (found) => writeBlocks(found, before));
 } // prettier-ignore
 
-/** The changes as one block a run of neighbors in a column; inputs stand under each other. */
-function blocksOf(changes: CellChange[]): Block[] {
-  const said = new Map(changes.map(({ row, column, value }) => [`${row} ${column}`, value]));
-  const columns = [...groupBy(changes, ({ column }) => column).values()];
-  return columns.flatMap(rectangles).map((area) => ({
-    area,
-    entries: Array.from({ length: area.bottom - area.top + 1 }, (_, k) => [
-      entryOf(said.get(`${area.top + k} ${area.left}`) ?? ""),
-    ]),
-  }));
-}
-
-function rangesOf(context: Excel.RequestContext, sheet: string, blocks: Block[]): Excel.Range[] {
-  const found = context.workbook.worksheets.getItem(sheet);
-  return blocks.map(({ area, entries }) =>
-    once(found.getRangeByIndexes(area.top, area.left, entries.length, entries[0].length)),
+/**
+ * Replaces what the named cells say, and sets or takes away their marks. What they said and how they looked is read
+ * first, and brought back where Excel refuses a part of the change.
+ */
+export async function rewriteCells(sheet: string, cells: RewrittenCell[]): Promise<void> {
+  if (cells.length === 0) return;
+  const blocks = blocksOf(cells.map(({ row, column, says }) => ({ row, column, entry: entryFor(saying(says)) })));
+  const [before, marked] = [await readBlocks(sheet, blocks), await readMarked(sheet, cells)];
+  await orAsBefore(
+    sheet,
+    blocks,
+    (found) => (writeBlocks(found, blocks), mark(found, marked)),
+    (found) => (unmark(found, marked), writeBlocks(found, before)),
   );
-}
+} // prettier-ignore
 
-async function writeBlocks(context: Excel.RequestContext, sheet: string, blocks: Block[]): Promise<void> {
-  rangesOf(context, sheet, blocks).forEach((range, k) => (range.formulas = blocks[k].entries));
-  await context.sync();
-}
+/** Sends a change of these blocks as one step; where Excel refuses a part of it, sends what brings them back. */
+async function orAsBefore(
+  sheet: string,
+  blocks: Block[],
+  change: (sheet: Excel.Worksheet) => void,
+  bringBack: (sheet: Excel.Worksheet) => void,
+): Promise<void> {
+  const send = (ask: typeof change) => async (context: Excel.RequestContext) => {
+    ask(context.workbook.worksheets.getItem(sheet));
+    await context.sync();
+  };
+  try {
+    await asOneStep(send(change));
+  } catch (error) {
+    const why = refusal(error).message;
+    const restored = await session(send(bringBack)).then(() => true, () => false);
+    throw new HostError(`${why} ${restored ? messages.untouched : messages.notRestored(sheet, addressesOf(blocks))}`);
+  }
+} // prettier-ignore
 
 /** Adds rows below the used cells of a sheet, from column A. */
 export async function appendRows(sheet: string, rows: Cell[][]): Promise<void> {
@@ -72,7 +66,10 @@ export async function appendRows(sheet: string, rows: Cell[][]): Promise<void> {
     return used.isNullObject ? 0 : used.rowIndex + used.rowCount;
   });
   const area = { top, left: 0, bottom: top + rows.length - 1, right: width - 1 };
-  await asOneStep((context) => writeBlocks(context, sheet, [{ area, entries }])).catch((error: unknown) => {
+  await asOneStep(async (context) => {
+    writeBlocks(context.workbook.worksheets.getItem(sheet), [{ area, entries }]);
+    await context.sync();
+  }).catch((error: unknown) => {
     throw refusal(error);
   });
 }

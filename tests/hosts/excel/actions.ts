@@ -59,6 +59,12 @@ export const ways: Record<string, Step | undefined> = {
     return onSheet(sheet);
   },
   "Worksheets.GetItemOrNullObject": (book, _, [name]) => onSheet(find(book, name)),
+  "Worksheet.Copy": (book, { sheet }) => {
+    let number = 2;
+    while (find(book, `${sheet.name} (${number})`)) number++;
+    book.sheets.push({ ...structuredClone(sheet), name: `${sheet.name} (${number})` });
+    return onSheet(book.sheets.at(-1));
+  },
   "Worksheet.GetRange": (_, target, [address]) => range(target, areasOf(String(address))),
   "Worksheet.GetRanges": (_, target, [address]) => range(target, areasOf(String(address)), "RangeAreas"),
   "Worksheet.GetRangeByIndexes": (_, target, given) => {
@@ -91,6 +97,8 @@ export const ways: Record<string, Step | undefined> = {
     kind: "Shape",
     picture: target.sheet.pictures[Number(id)],
   }),
+  "Range.Format": part("Format"),
+  "Range.DataValidation": part("DataValidation"),
   "RangeAreas.Format": part("Format"),
   "RangeAreas.DataValidation": part("DataValidation"),
   "Format.Font": part("Font"),
@@ -104,7 +112,7 @@ export const ways: Record<string, Step | undefined> = {
   }),
 };
 
-const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "Range.RowHidden"]; // prettier-ignore
+const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "DataValidation.Prompt", "DataValidation.IgnoreBlanks", "Range.RowHidden"]; // prettier-ignore
 const ofSheet = [
   "PageLayout.Orientation",
   "PageLayout.CenterHorizontally",
@@ -120,10 +128,14 @@ const ofSheet = [
 const ofPicture = ["Shape.LockAspectRatio", "Shape.Width", "Shape.Height", "Shape.AltTextDescription", "Shape.Left", "Shape.Top"]; // prettier-ignore
 
 /** Sets a property of an object; false where the stand-in does not know it. */
-export function setProperty(target: Target, name: string, value: unknown): boolean {
+export function setProperty(book: Workbook, target: Target, name: string, value: unknown): boolean {
   const property = `${target.kind}.${name}`;
   const { sheet } = target;
-  if (property === "Range.Formulas" || property === "Range.NumberFormat") writeBlock(target, property, value);
+  if (property === "Worksheet.Name") {
+    if (find(book, value)) throw new ActionFailure("ItemAlreadyExists");
+    sheet.name = String(value);
+  } else if (property === "Range.Formulas" || property === "Range.NumberFormat")
+    writeBlock(target, property, value);
   else if (looks.includes(property)) {
     const key = [target.kind, target.detail, name].filter(Boolean).join(".");
     for (const place of target.areas.flatMap((area) => keysOf(area).flat()))
@@ -132,6 +144,14 @@ export function setProperty(target: Target, name: string, value: unknown): boole
   else if (ofPicture.includes(property)) target.picture![name] = value;
   else return false;
   return true;
+}
+
+/** Takes the looks of a kind away from the cells of a target. */
+function clearLooks({ kind, sheet, areas }: Target): void {
+  for (const place of areas.flatMap((area) => keysOf(area).flat())) {
+    const kept = Object.entries(sheet.looks.get(place) ?? {}).filter(([key]) => !key.startsWith(`${kind}.`));
+    sheet.looks.set(place, Object.fromEntries(kept));
+  }
 }
 
 function writeBlock({ areas: [area], sheet }: Target, property: string, value: unknown): void {
@@ -173,6 +193,8 @@ export const methods: Record<
   "Range._ValidateArraySize": () => undefined,
   "NewWorkbook.Open": (book, target) => void book.opened.push(target.detail!),
   "Worksheet.Activate": (book, { sheet }) => void (book.active = sheet),
+  "Fill.Clear": (_, target) => clearLooks(target),
+  "DataValidation.Clear": (_, target) => clearLooks(target),
   "Worksheet.Delete": (book, { sheet }) => void book.sheets.splice(book.sheets.indexOf(sheet), 1),
   "Range.SetColumnProperties": (_, { sheet }, [columns]) => void (sheet.set.columns = columns),
   "Range.Merge": (_, { sheet, areas }, [across]) =>
@@ -191,6 +213,9 @@ export function propertyOf(target: Target, name: string): unknown {
   const [area] = target.areas;
   const block = (kind: "value" | "formula") =>
     keysOf(area).map((row) => row.map((key) => target.sheet.cells.get(key)?.[kind] ?? ""));
+  const lookOf = (key: string) => target.sheet.looks.get(`${area.top} ${area.left}`)?.[key];
+  const look = (otherwise: unknown) =>
+    lookOf(`${target.kind}.${name[0].toUpperCase()}${name.slice(1)}`) ?? otherwise;
   const known: Record<string, (() => unknown) | undefined> = {
     "Worksheet.name": () => target.sheet.name,
     "Range.values": () => block("value"),
@@ -198,6 +223,15 @@ export function propertyOf(target: Target, name: string): unknown {
     "Range.rowIndex": () => area.top,
     "Range.columnIndex": () => area.left,
     "Range.rowCount": () => area.bottom - area.top + 1,
+    "Range.numberFormat": () =>
+      keysOf(area).map((row) => row.map((key) => target.sheet.looks.get(key)?.format ?? "General")),
+    "Fill.color": () => look("#FFFFFF"),
+    "Font.color": () => look("#000000"),
+    "DataValidation.rule": () => look({}),
+    "DataValidation.errorAlert": () => look({ title: "", message: "", showAlert: true, style: "Stop" }),
+    "DataValidation.prompt": () => look({ title: "", message: "", showPrompt: true }),
+    "DataValidation.ignoreBlanks": () => look(true),
+    "DataValidation.type": () => (lookOf("DataValidation.Rule") ? "Custom" : "None"),
     "Range.left": () => area.left * 48,
     "Range.top": () => area.top * 15,
   };

@@ -77,3 +77,34 @@ describe("showing a sheet", () => {
     expect(await refused(excel.host.show("Estimate 1"))).toBe(messages.gone);
   });
 });
+
+describe("reading several sheets", () => {
+  it("takes one round trip, in the order asked for", async () => {
+    const excel = countingWorkbook({ sheets: ["First", "Second", "Blank"] });
+    put(sheetNamed(excel, "First"), 1, 1, 3, "=1+2");
+    put(sheetNamed(excel, "Second"), 0, 0, "mark");
+    expect(await excel.host.read(["Second", "Blank", "First"])).toEqual([
+      { name: "Second", values: [["mark"]], formulas: [["mark"]] },
+      { name: "Blank", values: [], formulas: [] },
+      {
+        name: "First",
+        values: [
+          [null, null],
+          [null, 3],
+        ],
+        formulas: [
+          [null, null],
+          [null, "=1+2"],
+        ],
+      },
+    ]);
+    expect(excel.trips()).toBe(1);
+    expect(await excel.host.read([])).toEqual([]);
+    expect(excel.trips()).toBe(1);
+  });
+
+  it("is refused where one of them is gone", async () => {
+    const excel = countingWorkbook({ sheets: ["First"] });
+    expect(await refused(excel.host.read(["First", "Gone"]))).toBe(messages.gone);
+  });
+});

@@ -154,7 +154,7 @@ function act(
   if (ActionType === 3)
     (methods[`${target.kind}.${Name}`] ?? unknown(`${target.kind}.${Name}()`))(book, target, given);
   else if (ActionType !== 4) unknown(`an action of type ${ActionType}`);
-  else if (!setProperty(target, Name, given[0])) unknown(`${target.kind}.${Name} =`);
+  else if (!setProperty(book, target, Name, given[0])) unknown(`${target.kind}.${Name} =`);
   return null;
 }
 
