@@ -21,6 +21,12 @@ const sections: readonly LazySection[] = [
     hint: "One row a stake, with the plan, to print",
     load: () => import("./views/layout"),
   },
+  {
+    id: "documents",
+    title: "Documents",
+    hint: "Bid, change order, invoice",
+    load: async () => (await import("./documents/section")).documentsSection(),
+  },
 ];
 
 /** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */

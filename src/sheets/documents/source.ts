@@ -80,7 +80,7 @@ export const exampleLines = (sources: readonly EstimateSource[]) =>
   sources.reduce((sum, { made }) => sum + made.onExamples, 0);
 
 /** Answers that change no fence, ground or gate: money, and what is said of the job and of its layout sheet. */
-const aside = new Set(["job", "layout", "charges", "supplies"]);
+const aside = new Set<string>(["job", "layout", "supplies", "equipment", "labor", "charges"]);
 
 /**
  * The inputs that words about what is built rest on, with the cells that hold them now. What is charged is not among

@@ -1,0 +1,20 @@
+import { type TemplateResult } from "lit/html.js";
+import { type Context } from "../views/context";
+import { type Desk } from "./desk";
+
+/** What a document's part of the panel shows once its script is there: what it asks, and the button that writes it. */
+export interface DocumentBody {
+  view(context: Context, desk: Desk): TemplateResult;
+}
+
+/** A document that the panel can write over the ticked estimates. */
+export interface DocumentEntry {
+  /** Names its part of the page; no other may bear it. */
+  id: string;
+  title: string;
+  hint: string;
+  load: () => Promise<DocumentBody>;
+}
+
+/** The documents, in the order in which a job needs them. */
+export const documents: readonly DocumentEntry[] = [];
