@@ -27,6 +27,12 @@ const sections: readonly LazySection[] = [
     hint: "Bid, change order, invoice",
     load: async () => (await import("./documents/section")).documentsSection(),
   },
+  {
+    id: "templates",
+    title: "Your own templates",
+    hint: "Fields in braces, filled from an estimate",
+    load: async () => (await import("./templates/view")).templatesSection(),
+  },
 ];
 
 /** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */

@@ -1,8 +1,12 @@
 import { type Cell } from "../../units/cell";
+import { feetInches } from "../../units/feet-inches";
 import { address, type Place } from "../address";
+import { evaluate } from "../evaluate";
 import { call, cell, operate, pen, text, times, when, type Expression, type Term } from "../expression";
 import { blankUnless, isNumber, sum } from "../formula-terms";
+import { type KeyedCell } from "../keyed";
 import { messages } from "../messages";
+import { single } from "../value";
 import { templateFields, type TemplateField } from "./field-names";
 import { nearestField, templateCells, type Reference } from "./reading";
 
@@ -57,6 +61,21 @@ export function fieldExpression(field: TemplateField, from: FilledFrom): Express
     case "cell":
       return when(operate(first, "=", ""), "", first);
   }
+}
+
+/** What a field shows, from the keyed cells of an estimate as they were last read; null where it has no such cell. */
+export function fieldValue(
+  field: TemplateField,
+  from: FilledFrom & { cells: Readonly<Record<string, KeyedCell>> },
+): Cell {
+  const says = fieldExpression(field, from);
+  if (!says) return null;
+  const at = new Map(Object.values(from.cells).map((one) => [`${one.row},${one.column}`, one.value]));
+  const value = evaluate(says, {
+    cell: ({ row, column }) => at.get(`${row},${column}`) ?? null,
+    pen: () => (feet) => feetInches(feet as number),
+  });
+  return single(value);
 }
 
 /** The same in the middle of a sentence: money with its cents, other measures to two places. No format of the host's language. */

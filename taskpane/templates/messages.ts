@@ -1,0 +1,12 @@
+/** What the section of own templates can say. */
+export const messages = {
+  nothingToFill: (sheet: string) =>
+    `${sheet} names no field in braces that can be filled. Select the sheet of your template first.`,
+  copyOf: (sheet: string) => `${sheet.slice(0, 22)} filled`,
+  filled: (name: string, cells: number) =>
+    `Written to ${name}: ${cells === 1 ? "1 cell points" : `${cells} cells point`} at the estimate. Your template stays as it is.`,
+  unfilled: (cells: number) =>
+    `${cells === 1 ? "1 cell keeps its braces" : `${cells} cells keep their braces`}: see the list.`,
+  holdsSomething: (where: string) => `${where} holds something. Select an empty cell, or type the braces into your text yourself.`,
+  inserted: (braces: string, where: string) => `${braces} stands in ${where}.`,
+}; // prettier-ignore
