@@ -1,4 +1,4 @@
-import { circleOf, isPosted, type Pen } from "../estimate/pen";
+import { circleOf, isPosted, type RoundPen } from "../estimate/pen";
 import { bearingOf, onCircle, type PlanColors, type PlanFrame, type Point } from "./frame";
 import { label } from "./label";
 import { type PlanWords } from "./messages";
@@ -8,18 +8,22 @@ import { shape, type Shape } from "./shape";
 const tick = 5;
 const belowPen = 16;
 
-/** The sizes on the plan: across the pins or posts below it, clear inside through the center stake. */
+/** The circle and the sizes on the plan of a round pen: across the pins or posts below it, clear inside through the center stake. */
 export function dimensions(
-  pen: Pen,
+  pen: RoundPen,
   pieces: readonly PlacedPiece[],
   frame: PlanFrame,
   colors: PlanColors,
   words: PlanWords,
 ): Shape[] {
+  const { center, radius } = frame;
   return [
+    shape("circle", {
+      cx: center.x, cy: center.y, r: radius, fill: "none", stroke: colors.faint, "stroke-width": 0.75, "stroke-dasharray": "2 4",
+    }), // prettier-ignore
     ...acrossCircle(pen, frame, colors, words),
     ...clearInside(pen, pieces, frame, colors, words),
-    ...stake(frame, colors, words),
+    ...centerStake(frame, colors, words),
   ];
 }
 
@@ -27,11 +31,11 @@ const lineBetween = (from: Point, to: Point, color: string, width = 1): Shape =>
   shape("line", { x1: from.x, y1: from.y, x2: to.x, y2: to.y, stroke: color, "stroke-width": width });
 
 /** The size of the circle that the pen stands on, in words. */
-export const acrossWords = (pen: Pen, words: PlanWords) =>
+export const acrossWords = (pen: RoundPen, words: PlanWords) =>
   (isPosted(pen) ? words.acrossPosts : words.acrossPins)(circleOf(pen));
 
 function acrossCircle(
-  pen: Pen,
+  pen: RoundPen,
   { center, radius, outer }: PlanFrame,
   { faint, paper }: PlanColors,
   words: PlanWords,
@@ -47,7 +51,7 @@ function acrossCircle(
 }
 
 function clearInside(
-  pen: Pen,
+  pen: RoundPen,
   pieces: readonly PlacedPiece[],
   { center, radius }: PlanFrame,
   { faint, paper }: PlanColors,
@@ -77,8 +81,8 @@ function clearOfGates(pieces: readonly PlacedPiece[], center: Point): number {
   return choices.reduce((best, angle) => (apart(angle) > apart(best) + 1e-9 ? angle : best));
 }
 
-/** The center stake: what the whole pen is measured from. */
-function stake({ center }: PlanFrame, { ink, paper }: PlanColors, words: PlanWords): Shape[] {
+/** The center stake: what the whole work is measured from. */
+export function centerStake({ center }: PlanFrame, { ink, paper }: PlanColors, words: PlanWords): Shape[] {
   const arm = 7;
   return [
     lineBetween({ x: center.x - arm, y: center.y }, { x: center.x + arm, y: center.y }, ink, 1.5),

@@ -1,10 +1,15 @@
+import { type Point as Ground } from "../geometry/point";
+
 /** A point of a drawing: x to the right, y down, in pixels. */
 export interface Point {
   x: number;
   y: number;
 }
 
-/** What a plan is drawn by: its size, and the center and radius of the pin circle, in pixels. */
+/**
+ * What a plan is drawn by: its size, the center, and the radius of the pin circle, in pixels. An arena reaches as far
+ * from the center as that radius where it reaches farthest.
+ */
 export interface PlanFrame {
   width: number;
   height: number;
@@ -43,6 +48,12 @@ export function planFrame(width: number, { reach = 1, rim = 0 }: PlanRoom = {}):
 export const onCircle = ({ x, y }: Point, radius: number, angle: number): Point => ({
   x: x + radius * Math.cos(angle),
   y: y + radius * Math.sin(angle),
+});
+
+/** Where a place on the ground is drawn, by the pixels that a foot takes; the top is north. */
+export const onPlan = ({ center }: PlanFrame, scale: number, { east, north }: Ground): Point => ({
+  x: center.x + scale * east,
+  y: center.y - scale * north,
 });
 
 /** The angle of a direction on a plan whose top is north: degrees clockwise from there. */

@@ -1,4 +1,4 @@
-import { bearingOf, onCircle, type PlanFrame } from "./frame";
+import { bearingOf, onCircle, type PlanFrame, type Point } from "./frame";
 import { label } from "./label";
 import { middleOf, type PlacedPiece } from "./pieces";
 import { type Shape } from "./shape";
@@ -15,6 +15,21 @@ export function gateLabel(
   const across = Math.cos(angle);
   return label(words, { x: at.x, y: at.y + 5 - 8 * Math.sin(angle) }, paper, {
     "text-anchor": across > 0.4 ? "end" : across < -0.4 ? "start" : "middle",
+  });
+}
+
+/** The label of a gate on a side of an arena, inside the fence and beside the gate. */
+export function gateLabelBeside(words: string, gate: PlacedPiece, center: Point, paper: string): Shape {
+  const { x, y } = middleOf(gate);
+  const along = Math.atan2(gate.to.y - gate.from.y, gate.to.x - gate.from.x);
+  const [inX, inY] = [-Math.sin(along), Math.cos(along)];
+  const upright = Math.abs(inX) > 0.7;
+  // In a corner of the arena the label keeps clear of the sides.
+  const [left, right] = [center.x - x > 30, x - center.x > 30];
+  const anchor = upright ? (inX > 0 ? "start" : "end") : left ? "start" : right ? "end" : "middle";
+  const aside = upright ? 0 : left ? -8 : right ? 8 : 0;
+  return label(words, { x: x + inX * 12 + aside, y: y + 5 + inY * (upright ? 12 : 17) }, paper, {
+    "text-anchor": anchor,
   });
 }
 

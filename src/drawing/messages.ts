@@ -1,14 +1,20 @@
 import { type Language, type North } from "../estimate/fields";
 import { sizeInWords } from "../estimate/sentences";
+import { type Side } from "../geometry/rounded-outline";
 import { feetInches } from "../units/feet-inches";
 import { degrees } from "../units/number-text";
 
 /** What a plan says beside its lines. */
 export interface PlanWords {
   title: string;
+  arenaTitle: string;
   panel(place: number, of: number, length: string): string;
   bay(place: number, of: number, length: string): string;
   gate(place: number, of: number, length: string): string;
+  side: Record<Side, string>;
+  diagonal(feet: number): string;
+  diagonals: string;
+  radius(feet: number): string;
   gateLabel(length: string, bearing?: number): string;
   acrossPins(feet: number): string;
   acrossPosts(feet: number): string;
@@ -22,6 +28,11 @@ export interface PlanWords {
 export const messages: Record<Language, PlanWords> = {
   en: {
     title: "Plan of the pen",
+    arenaTitle: "Plan of the arena",
+    side: { left: "left side", far: "far end", right: "right side", near: "near end" },
+    diagonal: (feet) => `diagonal ${sizeInWords(feet)}`,
+    diagonals: "both diagonals",
+    radius: (feet) => `radius ${sizeInWords(feet)}`,
     panel: (place, of, length) => `Panel ${place} of ${of}, ${length}`,
     bay: (place, of, length) => `Bay ${place} of ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Gate, ${length}` : `Gate ${place} of ${of}, ${length}`),
@@ -35,6 +46,11 @@ export const messages: Record<Language, PlanWords> = {
   },
   es: {
     title: "Plano del corral",
+    arenaTitle: "Plano de la pista",
+    side: { left: "lado izquierdo", far: "fondo", right: "lado derecho", near: "frente" },
+    diagonal: (feet) => `diagonal ${feetInches(feet, 4)}`,
+    diagonals: "las dos diagonales",
+    radius: (feet) => `radio ${feetInches(feet, 4)}`,
     panel: (place, of, length) => `Panel ${place} de ${of}, ${length}`,
     bay: (place, of, length) => `Vano ${place} de ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Puerta, ${length}` : `Puerta ${place} de ${of}, ${length}`),

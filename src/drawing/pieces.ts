@@ -1,11 +1,13 @@
-import { piecesAround, type Pen, type PieceAround } from "../estimate/pen";
+import { circleOf, isArena, type Pen } from "../estimate/pen";
+import { type PieceOnGround, bearingAtFoot, piecesOnGround } from "../estimate/pieces-on-ground";
+import { turned } from "../geometry/point";
 import { pieceInWords } from "../estimate/sentences";
-import { angleOf, onCircle, type PlanFrame, type Point } from "./frame";
+import { onPlan, type PlanFrame, type Point } from "./frame";
 import { messages, type PlanWords } from "./messages";
 
 /** One straight piece of the fence on the drawing, and what it is called. Lengths in ft. */
 export interface PlacedPiece {
-  kind: PieceAround["kind"];
+  kind: PieceOnGround["kind"];
   name: string;
   length: number;
   from: Point;
@@ -13,28 +15,41 @@ export interface PlacedPiece {
 }
 
 /**
- * The pieces in the order they stand, clockwise. The first one's middle is at the foot of the plan; with a bearing,
- * degrees, the plan's top is north and the pen lies as its layout does: the first gate's middle, without a gate the
- * first pin, at the bearing.
+ * The pieces in the order they stand, clockwise. The first one's middle, of an arena the near end, is at the foot of
+ * the plan; with a bearing, degrees, the plan's top is north and the fence lies as its layout does: the first gate's
+ * middle, without a gate the first pin, at the bearing, of an arena the left side along it.
  */
 export function placedPieces(
   pen: Pen,
-  { center, radius }: PlanFrame,
+  frame: PlanFrame,
   bearing?: number,
   words: PlanWords = messages.en,
 ): PlacedPiece[] {
-  const pieces = piecesAround(pen);
-  const fence = pieces.length - pen.gates.length;
-  const all = { panel: fence, bay: fence, gate: pen.gates.length };
+  const pieces = piecesOnGround(pen, bearing ?? bearingAtFoot(pen));
+  const scale = frame.radius / halfExtent(pen, bearing);
+  const count = (gates: boolean) => pieces.filter(({ kind }) => (kind === "gate") === gates).length;
+  const all = { panel: count(false), bay: count(false), gate: count(true) };
   const placed = { panel: 0, bay: 0, gate: 0 };
-  const toMiddle = bearing === undefined || pen.gates.length > 0 ? (pieces[0]?.angle ?? 0) / 2 : 0;
-  let angle = angleOf(bearing ?? 180) - toMiddle;
-  return pieces.map(({ kind, length, angle: turn }) => {
-    const from = onCircle(center, radius, angle);
-    angle += turn;
+  return pieces.map(({ kind, length, from, to, side }) => {
     const name = words[kind](++placed[kind], all[kind], pieceInWords(length));
-    return { kind, name, length, from, to: onCircle(center, radius, angle) };
+    return {
+      kind,
+      name: side ? `${name}, ${words.side[side]}` : name,
+      length,
+      from: onPlan(frame, scale, from),
+      to: onPlan(frame, scale, to),
+    };
   });
+}
+
+/** How far a fence reaches from its center, ft: of an arena up and down or to the sides, as it lies on the plan. */
+export function halfExtent(pen: Pen, bearing = bearingAtFoot(pen)): number {
+  if (!isArena(pen)) return circleOf(pen) / 2;
+  const reach = pen.layout.corners.flatMap((corner) => {
+    const { east, north } = turned(corner, bearing);
+    return [Math.abs(east), Math.abs(north)];
+  });
+  return Math.max(...reach);
 }
 
 /** The middle of a piece. */

@@ -1,13 +1,15 @@
-import { circleOf, isPosted, type Pen } from "../estimate/pen";
+import { isArena, isPosted, type Pen } from "../estimate/pen";
+import { bearingAtFoot } from "../estimate/pieces-on-ground";
 import { type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
 import { feetInches } from "../units/feet-inches";
+import { arenaMarks, arenaWords } from "./arena-marks";
 import { acrossWords, dimensions } from "./dimensions";
 import { planFrame, type PlanColors, type Point } from "./frame";
-import { gateLabel, gateLabelInside } from "./gate-label";
-import { messages } from "./messages";
+import { gateLabel, gateLabelBeside, gateLabelInside } from "./gate-label";
+import { messages, type PlanWords } from "./messages";
 import { northArrow } from "./north-arrow";
-import { placedPieces, type PlacedPiece } from "./pieces";
+import { halfExtent, placedPieces, type PlacedPiece } from "./pieces";
 import { referenceMarks, type Reference } from "./reference-marks";
 import { shape, svgText, type Shape } from "./shape";
 import { stakeNumbers } from "./stake-numbers";
@@ -37,18 +39,28 @@ const POST = 1.6;
 const printed: PlanColors = { ink: "#000000", faint: "#555555", paper: "#ffffff" };
 
 /**
- * The plan of a pen to scale: panels, bays and gates as the straight pieces they are, a pin or post at each joint, the center
- * stake, and the sizes across. Gates are drawn double, so they can be told without color. Every piece carries its
+ * The plan of a pen or an arena to scale: panels, bays and gates as the straight pieces they are, a pin or post at each
+ * joint, the center stake, and the sizes across; of an arena its diagonals and arc centers. Gates are drawn double, so they can be told without color. Every piece carries its
  * place in `data-piece`, and its name and length as its title.
  */
 export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
   const { width = 318, colors = printed, bearing, north, numbered, references = [] } = options;
   const words = messages[options.language ?? "en"];
-  const reach = Math.max(1, ...references.map(({ distance }) => distance / (circleOf(pen) / 2)));
+  const half = halfExtent(pen, bearing);
+  const reach = Math.max(1, ...references.map(({ distance }) => distance / half));
   const frame = planFrame(width, { reach, rim: numbered ? rim : 0 });
   const pieces = placedPieces(pen, frame, bearing, words);
-  const said = north && (bearing ?? 180);
+  const said = north && !isArena(pen) ? (bearing ?? 180) : undefined;
   const { center, radius } = frame;
+  const marks = isArena(pen)
+    ? arenaMarks(
+        pen,
+        { ...frame, scale: radius / half, bearing: bearing ?? bearingAtFoot(pen) },
+        numbered ? rim : 0,
+        colors,
+        words,
+      )
+    : dimensions(pen, pieces, frame, colors, words);
   const pin = (pieces.length > 90 ? 1.2 : 2.2) * (isPosted(pen) ? POST : 1);
   return shape(
     "svg",
@@ -62,28 +74,29 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
       "font-size": 14,
       fill: colors.ink,
     },
-    shape("title", {}, words.title),
-    shape("desc", {}, options.language === "es" ? acrossWords(pen, words) : penSentence(pen)),
-    shape("circle", {
-      cx: center.x, cy: center.y, r: radius, fill: "none", stroke: colors.faint, "stroke-width": 0.75, "stroke-dasharray": "2 4",
-    }), // prettier-ignore
-    ...dimensions(pen, pieces, frame, colors, words),
+    shape("title", {}, isArena(pen) ? words.arenaTitle : words.title),
+    shape("desc", {}, options.language === "es" ? sizeWords(pen, words) : penSentence(pen)),
+    ...marks,
     ...pieces.map((piece, place) => pieceShape(piece, place, colors)),
     ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
     ...pieces
       .filter(({ kind }) => kind === "gate")
       .map((gate, k) => {
         const saying = words.gateLabel(feetInches(gate.length), k === 0 ? said : undefined);
+        if (isArena(pen)) return gateLabelBeside(saying, gate, center, colors.paper);
         return (numbered ? gateLabelInside : gateLabel)(saying, gate, frame, colors.paper);
       }),
-    ...(numbered ? stakeNumbers(pieces, frame, colors.paper) : []),
-    ...references.flatMap((reference) => referenceMarks(reference, circleOf(pen) / 2, frame, colors)),
+    ...(numbered ? stakeNumbers(pieces, colors.paper) : []),
+    ...references.flatMap((reference) => referenceMarks(reference, half, frame, colors)),
     ...(north ? northArrow(words.north(north), width, colors) : []),
   );
 }
 
 /** The plan as SVG text, for a sheet or a page of its own. */
 export const planDrawing = (pen: Pen, options?: PlanOptions): string => svgText(planShape(pen, options));
+
+const sizeWords = (pen: Pen, words: PlanWords) =>
+  isArena(pen) ? arenaWords(pen, words) : acrossWords(pen, words);
 
 function pieceShape({ kind, name, from, to }: PlacedPiece, place: number, { ink, paper }: PlanColors): Shape {
   const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };

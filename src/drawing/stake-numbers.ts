@@ -1,4 +1,4 @@
-import { bearingOf, onCircle, type PlanFrame } from "./frame";
+import { onCircle } from "./frame";
 import { label } from "./label";
 import { type PlacedPiece } from "./pieces";
 import { type Shape } from "./shape";
@@ -14,18 +14,15 @@ const steps = [1, 2, 5, 10, 20, 50, 100];
  * The numbers of the stakes, outside the pen. Stake 1 and the ends of gates come first, then as many others at even
  * steps as can be read.
  */
-export function stakeNumbers(
-  pieces: readonly PlacedPiece[],
-  { center, radius }: PlanFrame,
-  paper: string,
-): Shape[] {
-  const apart = (2 * Math.PI * (radius + outside)) / pieces.length;
+export function stakeNumbers(pieces: readonly PlacedPiece[], paper: string): Shape[] {
+  const around = pieces.reduce((sum, { from, to }) => sum + Math.hypot(to.x - from.x, to.y - from.y), 0);
+  const apart = around / pieces.length;
   const step = steps.find((one) => one * apart >= Math.hypot(room.across, room.down)) ?? pieces.length;
   const isGate = (k: number) => pieces.at(k % pieces.length)!.kind === "gate";
   const stakes = pieces.map(({ from }, k) => ({
     stake: k + 1,
     atGate: isGate(k) || isGate(k - 1),
-    at: onCircle(center, radius + outside, bearingOf(from, center)),
+    at: onCircle(from, outside, outwardAt(pieces, k)),
   }));
   const first = stakes.filter(({ stake, atGate }) => stake === 1 || atGate);
   const others = stakes.filter((one) => !first.includes(one) && one.stake % step === 0);
@@ -44,4 +41,14 @@ export function stakeNumbers(
         ...(atGate ? { "font-weight": "bold" } : {}),
       }),
     );
+}
+
+/** The direction away from the fence at a stake: square to the way from the middle of one piece to that of the next. */
+function outwardAt(pieces: readonly PlacedPiece[], k: number): number {
+  const way = ({ from, to }: PlacedPiece) => {
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  };
+  const [before, after] = [way(pieces.at(k - 1)!), way(pieces[k])];
+  return Math.atan2(before.y + after.y, before.x + after.x) - Math.PI / 2;
 }

@@ -96,14 +96,21 @@ export function instead(key: string, en: string, es: string, section: Section): 
 }
 
 /** The same of every place of a list. */
-export const insteadOfSlots = (list: SlotList, en: string, es: string, section: Section) =>
-  Array.from({ length: slots[list] }, (_, k) =>
-    instead(`${list}_${k + 1}`, `${en} ${k + 1}`, `${es} ${k + 1}`, section),
-  );
+export const insteadOfSlots = (
+  list: SlotList,
+  en: string,
+  es: string,
+  section: Section,
+  first: Partial<Field> = {},
+) =>
+  Array.from({ length: slots[list] }, (_, k) => ({
+    ...instead(`${list}_${k + 1}`, `${en} ${k + 1}`, `${es} ${k + 1}`, section),
+    ...(k === 0 ? first : {}),
+  }));
 
-/** Fields of one structure alone. */
-export const only = (structure: Structure, ...some: Field[]): Field[] =>
-  some.map((one) => ({ ...one, structures: [structure] }));
+/** Fields of one structure alone, or of some; a field that says its own structures keeps them. */
+export const only = (structures: Structure | readonly Structure[], ...some: Field[]): Field[] =>
+  some.map((one) => ({ structures: typeof structures === "string" ? [structures] : structures, ...one }));
 
 /** A share in whole percents. */
 export const percent = (

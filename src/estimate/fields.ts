@@ -12,12 +12,26 @@ import {
   type Language,
 } from "./field";
 import { postSizes, railStocks, settings } from "./post-choices";
-import { belongs, structures, type Structure } from "./structures";
+import {
+  arenas,
+  belongs,
+  panelFences,
+  postFences,
+  roundPens,
+  structures,
+  type Structure,
+} from "./structures";
 
 export * from "./field";
 
 /** What the size asked for means, and with it how the whole panels are fitted to it. */
 export const sizeMeanings = ["pin circle", "inside clear", "outside"] as const;
+
+/** The same for an arena of posts. */
+export const arenaSizeMeanings = ["inside clear", "post line", "outside"] as const;
+
+/** The sides of an arena as seen from its near end, looking along its length: where gates stand. */
+export const arenaSides = ["near end", "far end", "left side", "right side"] as const;
 
 /** What a pen can be for. */
 export const purposes = ["ground work", "riding", "starting rank horses", "cattle"] as const;
@@ -57,24 +71,46 @@ export const fields: readonly Field[] = [
   field("What is built", "Qué se construye", {
     key: "structure", kind: "choice", options: structures, default: "panel pen", section: "pen", quick: true, settled: true,
   }), // prettier-ignore
-  field("What the pen is for", "Para qué es el corral", {
-    key: "purpose", kind: "choice", options: purposes, default: "riding", section: "pen", quick: true, documents: ["estimate", "bid"],
-  }), // prettier-ignore
-  field("Size across", "Tamaño (diámetro)", {
-    key: "size", kind: "length", unit: "ft", range: [8, 500], default: 66, section: "pen", quick: true, decides: true, documents: everywhere,
-  }), // prettier-ignore
+  ...only(roundPens,
+    field("What the pen is for", "Para qué es el corral", {
+      key: "purpose", kind: "choice", options: purposes, default: "riding", section: "pen", quick: true, documents: ["estimate", "bid"],
+    }),
+    field("Size across", "Tamaño (diámetro)", {
+      key: "size", kind: "length", unit: "ft", range: [8, 500], default: 66, section: "pen", quick: true, decides: true, documents: everywhere,
+    }),
+  ), // prettier-ignore
+  ...only(arenas,
+    field("Length", "Largo", {
+      key: "arena_length", kind: "length", unit: "ft", range: [8, 1000], default: 200, section: "pen", quick: true, decides: true, documents: everywhere,
+    }),
+    field("Width", "Ancho", {
+      key: "arena_width", kind: "length", unit: "ft", range: [8, 1000], default: 100, section: "pen", quick: true, decides: true, documents: everywhere,
+    }),
+  ), // prettier-ignore
   ...only("panel pen",
     field("The size means", "El tamaño significa", {
       key: "size_means", kind: "choice", options: sizeMeanings, default: "pin circle", section: "pen", quick: true,
     }),
+  ), // prettier-ignore
+  ...only(panelFences,
     field("Pin gap, each joint", "Holgura por pasador", {
-      key: "pin_gap", kind: "length", unit: "in", range: [-6, 6], default: 0, section: "pen",
+      key: "pin_gap", kind: "length", unit: "in", range: [-6, 6], default: 0, section: "pen", decides: true,
     }),
   ), // prettier-ignore
   ...only("post pen",
     field("The size means", "El tamaño significa", {
       key: "post_size_means", kind: "choice", options: postSizeMeanings, default: "post circle", section: "pen", quick: true, decides: true,
     }),
+  ), // prettier-ignore
+  ...only("post arena",
+    field("Corner radius, 0 is square", "Radio de esquina (0: a escuadra)", {
+      key: "corner_radius", kind: "length", unit: "ft", range: [0, 500], default: 0, section: "pen", quick: true, decides: true, documents: everywhere,
+    }),
+    field("The size means", "El tamaño significa", {
+      key: "arena_size_means", kind: "choice", options: arenaSizeMeanings, default: "post line", section: "pen", quick: true, decides: true,
+    }),
+  ), // prettier-ignore
+  ...only(postFences,
     field("Most from post to post", "Máximo entre postes", {
       key: "spacing", kind: "length", unit: "ft", range: [2, 20], default: 8, section: "pen", quick: true, decides: true, documents: everywhere,
     }),
@@ -82,9 +118,16 @@ export const fields: readonly Field[] = [
   field("Budget", "Presupuesto", {
     key: "budget", kind: "money", unit: "$", range: [0, 10_000_000], section: "pen", quick: true,
   }), // prettier-ignore
-  field("Bearing of the first gate's middle", "Rumbo al centro de la primera puerta", {
-    key: "gate_bearing", kind: "number", unit: "°", range: [0, 360], default: 180, section: "layout", documents: onLayout,
-  }), // prettier-ignore
+  ...only(roundPens,
+    field("Bearing of the first gate's middle", "Rumbo al centro de la primera puerta", {
+      key: "gate_bearing", kind: "number", unit: "°", range: [0, 360], default: 180, section: "layout", documents: onLayout,
+    }),
+  ), // prettier-ignore
+  ...only(arenas,
+    field("Bearing of the length, near to far", "Rumbo del largo, hacia el fondo", {
+      key: "length_bearing", kind: "number", unit: "°", range: [0, 360], default: 0, section: "layout", documents: onLayout,
+    }),
+  ), // prettier-ignore
   field("Bearings are from north", "Los rumbos son desde el norte", {
     key: "north", kind: "choice", options: norths, default: "site", section: "layout", documents: onLayout,
   }), // prettier-ignore
@@ -96,14 +139,16 @@ export const fields: readonly Field[] = [
   }), // prettier-ignore
   ...only("panel pen",
     ...inSlots("panel", "Panel length", "Largo de panel", {
-      kind: "length", unit: "ft", range: [1, 40], section: "fence", documents: everywhere,
-    }, { default: 12, quick: true }),
-    ...insteadOfSlots("panel", "Panels of length", "Paneles de largo", "fence"),
+      kind: "length", unit: "ft", range: [1, 40], section: "fence", decides: true, documents: everywhere,
+    }, { default: 12, quick: true, structures: panelFences }),
+    ...insteadOfSlots("panel", "Panels of length", "Paneles de largo", "fence", { structures: panelFences }),
+  ), // prettier-ignore
+  ...only(panelFences,
     ...inSlots("gate", "Gate frame, pin to pin,", "Marco de puerta, entre pasadores,", {
-      kind: "length", unit: "ft", range: [1, 40], section: "gates", documents: everywhere,
+      kind: "length", unit: "ft", range: [1, 40], section: "gates", decides: true, documents: everywhere,
     }, { default: 8, quick: true }),
   ), // prettier-ignore
-  ...only("post pen",
+  ...only(postFences,
     field("Line posts are", "Postes de línea", {
       key: "line_post", beside: "line_posts", kind: "choice", options: Object.keys(postSizes), default: "6 in round", section: "fence", quick: true, decides: true, documents: everywhere,
     }),
@@ -168,6 +213,16 @@ export const fields: readonly Field[] = [
     field("Room for hinges and latch", "Espacio para bisagras y pestillo", {
       key: "gate_room", kind: "length", unit: "in", range: [0, 24], default: 4, section: "gates", decides: true,
     }),
+  ), // prettier-ignore
+  ...only(arenas,
+    ...arenaSides.flatMap((side, k) => [
+      field(`Gate ${k + 1} is on the`, `La puerta ${k + 1} va en`, {
+        key: `gate_side_${k + 1}`, kind: "choice", options: arenaSides, default: side, section: "gates", decides: true, documents: everywhere,
+      }),
+      field(`Gate ${k + 1}, from the left corner`, `Puerta ${k + 1}, desde la esquina izquierda`, {
+        key: `gate_at_${k + 1}`, kind: "length", unit: "ft", range: [0, 1000], section: "gates", decides: true, documents: everywhere,
+      }),
+    ]),
   ), // prettier-ignore
   field("Footing depth", "Profundidad de arena", {
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,

@@ -3,8 +3,8 @@ import { type Figure } from "./figure-list";
 import { structureOf, type Job } from "./job";
 import { messages } from "./messages";
 import { lineSectionsOf } from "./own-lines";
-import { isPosted } from "./pen";
-import { postFigures } from "./post-figures";
+import { panelArenaFigures, postArenaFigures } from "./arena-figures";
+import { postFigures, workFigures } from "./post-figures";
 
 export { type Figure };
 
@@ -14,12 +14,9 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
   const total = totalOf(made);
   const perUnit = (units: number) => (typeof total === "number" ? total / units : "");
   const figures: Record<string, Figure> = {
-    inside_clear: pen.insideClear,
     distance_around: pen.distanceAround,
     area: pen.area,
-    ...(isPosted(pen)
-      ? postFigures(job, pen, made.work!)
-      : { pin_circle: pen.pinCircle, one_under: pen.oneUnder ?? "", one_over: pen.oneOver ?? "" }),
+    ...builtFigures(job, made),
     sand_need: sand.need,
     sand_delivered: sand.delivered,
     sand_over: sand.overPercent ?? "",
@@ -41,6 +38,27 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
   for (const line of made.takeoff) lineFigures(figures, line.key, made);
   for (const line of made.lines) if (line.key.startsWith("own_")) lineFigures(figures, line.key, made);
   return figures;
+}
+
+/** The figures of a pen or an arena that other structures have not. */
+function builtFigures(job: Job, { pen, work }: Estimate): Record<string, Figure> {
+  switch (pen.structure) {
+    case "panel pen": {
+      const { insideClear, pinCircle, oneUnder, oneOver } = pen;
+      return {
+        inside_clear: insideClear,
+        pin_circle: pinCircle,
+        one_under: oneUnder ?? "",
+        one_over: oneOver ?? "",
+      };
+    }
+    case "post pen":
+      return postFigures(job, pen, work!);
+    case "panel arena":
+      return panelArenaFigures(pen);
+    case "post arena":
+      return { ...postArenaFigures(pen), ...workFigures(job, work!) };
+  }
 }
 
 function lineFigures(figures: Record<string, Figure>, key: string, made: Estimate): void {

@@ -79,7 +79,7 @@ export function allProblemsOf(job: Job): Record<string, string> {
 }
 
 /** A blank stands for its default where the field asks for a figure that nothing else can give. */
-const isNeeded = ({ key }: Field) => key === "size" || key === "panel_1" || key === "spacing";
+const isNeeded = ({ key }: Field) => /^(size|panel_1|spacing|arena_(length|width))$/.test(key);
 
 /** A number as people write it, with or without the field's own unit: $1,200, 5 %, 16 cu yd or 16 yd. */
 function readPlain(field: Question, typed: number | string): number {

@@ -1,5 +1,6 @@
+import { feetInches } from "../units/feet-inches";
 import { type Question } from "./fields";
-import { type Structure } from "./structures";
+import { belongs, postFences, type Structure } from "./structures";
 
 const amount = (value: number, unit: string) =>
   unit ? `${value.toLocaleString("en-US")} ${unit}` : value.toLocaleString("en-US");
@@ -15,12 +16,17 @@ export const messages = {
   within: (field: Question) => `Allowed is ${span(field)}.`,
   whole: (field: Question) => `Write a whole number, ${span(field)}.`,
   needed: "This is needed: the pen cannot be figured without it.",
+  cornerRadiusOver: (most: number) =>
+    `the corner radius is at most half the shorter side, ${feetInches(most, 16, "words")}`,
+  spacingOverSide: (spacing: number, side: number) =>
+    `posts ${feetInches(spacing, 16, "words")} apart are farther than the shorter side of ${feetInches(side, 16, "words")}: set them closer`,
   pricesMissing: (count: number) => `${count} ${count === 1 ? "price" : "prices"} missing`,
   priceMissing: "price?",
   examplePrice: "example price",
   tooMuchSand: "More than 10 % over what is needed",
   gatePostLight: "Gate posts are too light for the widest leaf: take wider ones",
   gatePostMarginal: "Gate posts are marginal for the widest leaf: see the gate maker's sheet",
+  straightRails: "On the straights a length runs over as many bays as it reaches.",
   depthByCode: "Local code and frost come first.",
   screeningDepth: "Post depth is a screening figure: a licensed engineer decides",
   deepFooting: "Loose sand over 6 in strains tendons",
@@ -32,17 +38,15 @@ export const messages = {
   },
 };
 
-const moving: Record<Structure, string> = {
-  "panel pen":
-    "Sand and panels: look up for wires before a truck raises its bed, keep people clear of a backing truck, and lift panels with two. No loose sand over 6 in: it strains tendons.",
-  "post pen":
-    "Look up for wires before a truck raises its bed, keep people clear of a backing truck and of the auger, and lift posts with two. Gloves and glasses for treated wood and wet cement. No loose sand over 6 in: it strains tendons.",
-};
+const movingPanels =
+  "Sand and panels: look up for wires before a truck raises its bed, keep people clear of a backing truck, and lift panels with two. No loose sand over 6 in: it strains tendons.";
+const movingPosts =
+  "Look up for wires before a truck raises its bed, keep people clear of a backing truck and of the auger, and lift posts with two. Gloves and glasses for treated wood and wet cement. No loose sand over 6 in: it strains tendons.";
 
 /** The usual cautions at the foot of an estimate. Local codes and licensed practice come first. */
 export const cautionsOf = (structure: Structure) => [
   "Before digging or driving stakes: mark the work in white, have public lines located (811 in the US), and have the owner mark private lines. Hand-dig near a marked line.",
-  moving[structure],
+  belongs({ structures: postFences }, structure) ? movingPosts : movingPanels,
   "Close openings that could trap a hoof, a leg or a head, and wedges between fences that are too narrow for a horse to turn in.",
   "Depth and bracing of posts follow local code and frost; grading and drainage follow the local permit. Figures are for planning: where a structure matters, a licensed engineer decides.",
 ];

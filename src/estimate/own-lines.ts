@@ -1,5 +1,5 @@
 import { type Section } from "./fields";
-import { type Structure } from "./structures";
+import { belongs, postFences, type Structure } from "./structures";
 
 /** A line that the user typed into a section of the estimate. */
 export interface OwnLine {
@@ -25,7 +25,7 @@ export type LineSection = (typeof lineSections)[number];
 
 /** The sections of lines that an estimate of this structure has. */
 export const lineSectionsOf = (structure: Structure): readonly LineSection[] =>
-  lineSections.filter((section) => section !== "holes" || structure !== "panel pen");
+  lineSections.filter((section) => section !== "holes" || belongs({ structures: postFences }, structure));
 
 /** The blank lines at the end of a section. */
 export const ownLineKeys = (section: LineSection) => [`own_${section}_1`, `own_${section}_2`];

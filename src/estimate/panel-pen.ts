@@ -15,6 +15,7 @@ import { slotKeys } from "./fields";
 
 /** A panel pen as its pieces close it. Lengths in ft, area in sq ft, angles in radians. */
 export interface PanelPen {
+  structure: "panel pen";
   /** Panels of each of the six lengths; null where the job has no such length. */
   counts: (number | null)[];
   lengths: (number | null)[];
@@ -68,6 +69,7 @@ export function panelPen(job: Job): PanelPen {
   ];
   const built = chords(0).filter(({ count }) => count > 0);
   return {
+    structure: "panel pen",
     counts,
     lengths,
     gates,

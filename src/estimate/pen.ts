@@ -1,44 +1,49 @@
-import { centralAngle } from "../geometry/cyclic-polygon";
-import { withGatesSpread } from "../fence/gates-spread";
+import { arenaOfPanels, type ArenaOfPanels } from "./panel-arena";
+import { arenaOfPosts, type ArenaOfPosts } from "./post-arena";
 import { structureOf, type Job } from "./job";
-import { panelPen, piecesAround as panelsAround, type PanelPen } from "./panel-pen";
+import { panelPen, type PanelPen } from "./panel-pen";
 import { postPen, type PostedPen } from "./post-pen";
+import { arenas, postFences, type Structure } from "./structures";
 
-/** A pen as it is built, of whatever structure. */
-export type Pen = PanelPen | PostedPen;
+/** A round pen as it is built. */
+export type RoundPen = PanelPen | PostedPen;
 
-/** True for a pen of posts. */
-export const isPosted = (pen: Pen): pen is PostedPen => "postCircle" in pen;
+/** An arena as it is built. */
+export type Arena = ArenaOfPanels | ArenaOfPosts;
 
-/** The pen of a job. Throws a Refusal where its pieces make none. */
-export const penOf = (job: Job): Pen => (structureOf(job) === "post pen" ? postPen(job) : panelPen(job));
+/**
+ * A pen or an arena as it is built. Of whatever structure, it has its gates, the distance around and the area inside,
+ * which is what sand lies on.
+ */
+export type Pen = RoundPen | Arena;
+
+/** One of posts, with its posts and those at gates. */
+export type Posted = PostedPen | ArenaOfPosts;
+
+const isOneOf = (some: readonly Structure[], { structure }: Pen) => some.includes(structure);
+
+/** True for a pen or an arena of posts. */
+export const isPosted = (pen: Pen): pen is Posted => isOneOf(postFences, pen);
+
+/** True for an arena. */
+export const isArena = (pen: Pen): pen is Arena => isOneOf(arenas, pen);
+
+const built: Record<Structure, (job: Job) => Pen> = {
+  "panel pen": panelPen,
+  "post pen": postPen,
+  "panel arena": arenaOfPanels,
+  "post arena": arenaOfPosts,
+};
+
+/** The pen or arena of a job. Throws a Refusal where its pieces make none. */
+export const penOf = (job: Job): Pen => built[structureOf(job)](job);
 
 /** The diameter, ft, of the circle that is painted on the ground: through the pins or the post centers. */
-export const circleOf = (pen: Pen) => (isPosted(pen) ? pen.postCircle : pen.pinCircle);
+export const circleOf = (pen: RoundPen) => (isPosted(pen) ? pen.postCircle : pen.pinCircle);
 
-/** Stakes on that circle: one a joint or a post. */
-export const stakesOf = (pen: Pen) =>
-  isPosted(pen) ? pen.posts : pen.counts.reduce<number>((sum, count) => sum + (count ?? 0), pen.gates.length);
-
-/** One piece of a pen from stake to stake: what it is, its length, ft, and the angle it spans, radians. */
-export interface PieceAround {
-  kind: "panel" | "bay" | "gate";
-  /** Of a gate of posts the leaf's. */
-  length: number;
-  angle: number;
-}
-
-/** The pieces in the order they stand, gates spread evenly. */
-export function piecesAround(pen: Pen): PieceAround[] {
-  if (!isPosted(pen)) return panelsAround(pen);
-  const { postCircle, bays, bay, gates, gateChords } = pen;
-  const piece = (kind: "bay" | "gate", length: number, chord = length) => ({
-    kind,
-    length,
-    angle: centralAngle(chord, postCircle),
-  });
-  return withGatesSpread<PieceAround>(
-    gates.map((leaf, k) => piece("gate", leaf, gateChords[k])),
-    Array.from({ length: bays }, () => piece("bay", bay)),
-  );
+/** Stakes on the fence: one a joint or a post. */
+export function stakesOf(pen: Pen): number {
+  if (isPosted(pen)) return pen.posts;
+  if (isArena(pen)) return pen.layout.stakes.length;
+  return pen.counts.reduce<number>((sum, count) => sum + (count ?? 0), pen.gates.length);
 }

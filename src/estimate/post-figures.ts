@@ -1,19 +1,26 @@
-import { Refusal } from "../units/refusal";
 import { type Figure } from "./figure-list";
-import { choiceOf, structureOf, type Job } from "./job";
+import { choiceOf, type Job } from "./job";
 import { postSizes } from "./post-choices";
-import { postPen, type PostedPen } from "./post-pen";
-import { depthOf, railsOf, type PostWork } from "./post-work";
+import { type PostedPen } from "./post-pen";
+import { type PostWork } from "./post-work";
 
 /** The figures of a pen of posts that stand by themselves, by key. */
 export function postFigures(job: Job, pen: PostedPen, work: PostWork): Record<string, Figure> {
   return {
+    inside_clear: pen.insideClear,
     post_circle: pen.postCircle,
     outside_size: pen.outside,
     posts: pen.posts,
     bay: pen.bay,
     bay_fewer: pen.oneFewer ?? "",
     bay_more: pen.oneMore,
+    ...workFigures(job, work),
+  };
+}
+
+/** The figures of how posts are set, of a pen or an arena, by key. */
+export function workFigures(job: Job, work: PostWork): Record<string, Figure> {
+  return {
     rail_stock_length: work.rails.stock,
     line_post_in: postSizes[choiceOf(job, "line_post")].width,
     gate_post_in: postSizes[choiceOf(job, "gate_post")].width,
@@ -25,30 +32,3 @@ export function postFigures(job: Job, pen: PostedPen, work: PostWork): Record<st
     hole_depth: work.holeDepth ?? "",
   };
 }
-
-/**
- * What no formula of a sheet can work out, by the key of the figure or line that it stands behind: the post circle,
- * the depth by the job's rule without the frost, the rails' stock and lengths cut, and how often a rail meets a post.
- * It stands in the sheet as numbers of the time of writing. Empty for other structures and where there is no answer.
- */
-export function fixedOf(job: Job): Record<string, number> {
-  if (structureOf(job) !== "post pen") return {};
-  try {
-    const pen = postPen(job);
-    const { stock, cut, fasteners } = railsOf(job, pen);
-    const { depth } = depthOf(job, 0);
-    return {
-      post_circle: pen.postCircle,
-      post_depth: depth,
-      rail_stock_length: stock,
-      rails: cut,
-      fasteners,
-    };
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return {};
-    throw refusal;
-  }
-}
-
-/** The keys that stand there. */
-export const fixedKeys = ["post_circle", "post_depth", "rail_stock_length", "rails", "fasteners"] as const;

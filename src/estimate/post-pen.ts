@@ -1,13 +1,13 @@
-import { type Side } from "../fence/board-line";
 import { type PostPen, bayLength, postCircle } from "../fence/posts";
-import { type FenceBody, penSizes, postCircleOf, type SizeMeaning } from "../fence/size-meaning";
+import { penSizes, postCircleOf, type SizeMeaning } from "../fence/size-meaning";
 import { apothem } from "../geometry/cyclic-polygon";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { choiceOf, answerOf, lengthsIn, type Job } from "./job";
-import { postSizes, railStocks } from "./post-choices";
+import { besideLeaf, fenceBody } from "./fence-body";
 
 /** A post pen as it is built. Lengths in ft, area in sq ft. */
 export interface PostedPen {
+  structure: "post pen";
   postCircle: number;
   insideClear: number;
   outside: number;
@@ -15,6 +15,8 @@ export interface PostedPen {
   /** Inside the straight lines from post center to post center. */
   area: number;
   posts: number;
+  /** Those of them that a gate hangs on or latches to. */
+  gatePosts: number;
   bays: number;
   /** From post center to post center, as `gateChords` are. */
   bay: number;
@@ -25,17 +27,6 @@ export interface PostedPen {
   oneFewer: number | null;
   oneMore: number;
 }
-
-/** What stands on the post line of a job, in inches. */
-export const fenceBody = (job: Job): FenceBody => ({
-  post: postSizes[choiceOf(job, "line_post")],
-  board: railStocks[choiceOf(job, "rail_stock")].thickness,
-  side: choiceOf(job, "rail_side") as Side,
-});
-
-/** What a gate's post centers are farther apart than its leaf is wide, in: room for the hardware, and half of each post. */
-export const besideLeaf = (job: Job) =>
-  Number(job.gate_room ?? 0) + postSizes[choiceOf(job, "gate_post")].width;
 
 /**
  * The posts of a job on a circle of any size. Gates are leaves and what stands beside them counts as their post, so
@@ -66,12 +57,14 @@ export function postPen(job: Job): PostedPen {
   const total = (all: number[]) => all.reduce((sum, one) => sum + one, 0);
   const withBays = (count: number) => diameter * Math.sin((bays * bayAngle) / 2 / count);
   return {
+    structure: "post pen",
     postCircle: diameter,
     insideClear: sizes["inside clear"],
     outside: sizes.outside,
     distanceAround: bays * bay + total(gateChords),
     area: bays * triangle(bay) + total(gateChords.map(triangle)),
     posts: bays + gateCount,
+    gatePosts: 2 * gateCount,
     bays,
     bay,
     gates: [...pen.gates],

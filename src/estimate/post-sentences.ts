@@ -20,8 +20,10 @@ export function settingSentence(job: Job, work: PostWork): string {
 
 /** What is bought for the rails before waste, and what decides how long a piece may be. */
 export function railsSentence(job: Job, { rails: { cut, stock, runs } }: PostWork): string {
-  const decided = runs[0].decidedBy ?? "";
-  return `Rails: ${countInWords(cut)} lengths of ${choiceOf(job, "rail_stock")}, ${pieceInWords(stock)}. ${decided}`;
+  const decided = runs.flatMap(({ decidedBy }) => decidedBy ?? []).slice(0, 1);
+  const head = `Rails: ${countInWords(cut)} lengths of ${choiceOf(job, "rail_stock")}, ${pieceInWords(stock)}.`;
+  const straight = runs.some(({ spans, decidedBy }) => spans && decidedBy === undefined);
+  return [head, ...(straight ? [messages.straightRails] : []), ...decided].join(" ");
 }
 
 /** What to think over about the posts: a gate post that is none too heavy for the widest leaf, and a depth that is for screening only. */

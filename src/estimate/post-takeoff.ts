@@ -2,16 +2,16 @@ import { bags } from "../ground/holes";
 import { cubicYards } from "../units/conversion";
 import { roundUp } from "../units/rounding";
 import { answerOf, choiceOf, type Job } from "./job";
-import { type PostedPen } from "./post-pen";
+import { type Posted } from "./pen";
 import { holeVolumes, type PostWork } from "./post-work";
 import { orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
 
 /** The lines of a pen of posts: posts, rails, holes, what goes into them, and gates to hang. */
-export function postLines(job: Job, pen: PostedPen, work: PostWork): TakeoffLine[] {
+export function postLines(job: Job, pen: Posted, work: PostWork): TakeoffLine[] {
   const { bought, rails } = work;
   const own = (key: string, count: number) => orOwn(job, key, count);
-  const gatePosts = own("gate_posts", 2 * pen.gates.length);
-  const linePosts = own("line_posts", pen.posts - 2 * pen.gates.length);
+  const gatePosts = own("gate_posts", pen.gatePosts);
+  const linePosts = own("line_posts", pen.posts - pen.gatePosts);
   const { around, under } = holeVolumes(job, work, linePosts, gatePosts);
   const setting = choiceOf(job, "setting");
   const stone = cubicYards(under) + (setting === "crushed stone" ? cubicYards(around) : 0);

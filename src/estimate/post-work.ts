@@ -1,11 +1,13 @@
 import { type DepthRule, postDepth, postToBuy, type SetPost } from "../fence/post-depth";
-import { bestStock, type FenceRun, flushReach, type RailTakeoff, railTakeoff } from "../fence/rails";
+import { bestStock, type RailTakeoff, railTakeoff } from "../fence/rails";
 import { across, type Section } from "../geometry/section";
 import { holeConcrete, holeDiameter, holeGravel } from "../ground/holes";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { answerOf, choiceOf, type Job } from "./job";
 import { postSizes, railStocks } from "./post-choices";
-import { fenceBody, type PostedPen } from "./post-pen";
+import { fenceBody } from "./fence-body";
+import { type Posted } from "./pen";
+import { railRuns } from "./rail-runs";
 
 /** How the posts of a pen are set, and what one hole of each kind takes. Lengths in ft, holes in inches. */
 export interface PostWork extends SetPost {
@@ -42,35 +44,19 @@ export function depthOf(job: Job, frost: number): SetPost {
   });
 }
 
-/** The stretches of bays between the gates of a pen, like ones together. */
-function runsOf({ bays, bay, postCircle, gates }: PostedPen, gatePost: Section): FenceRun[] {
-  const radius = postCircle / 2;
-  if (gates.length === 0) return [{ bays, bay, radius, reach: [0, 0], runs: 1 }];
-  const upTo = (gate: number) => Math.floor((gate * bays) / gates.length);
-  const counts = gates.map((_, i) => upTo(i + 1) - upTo(i));
-  const flush = flushReach(gatePost);
-  return [...new Set(counts)].map((count) => ({
-    bays: count,
-    bay,
-    radius,
-    reach: [flush, flush] as const,
-    runs: counts.filter((one) => one === count).length,
-  }));
-}
-
 /** The rails of a pen from stock of the job's length, or of the length that wastes least. Waste is not on top yet. */
-export function railsOf(job: Job, pen: PostedPen): RailTakeoff {
+export function railsOf(job: Job, pen: Posted): RailTakeoff {
   const { post, side } = fenceBody(job);
   const { thickness, lengths } = railStocks[choiceOf(job, "rail_stock")];
   const line = { thickness, rows: answerOf(job, "rail_rows"), post, side, fastenersEach: 1, wastePercent: 0 };
-  const runs = runsOf(pen, postSizes[choiceOf(job, "gate_post")]);
+  const runs = railRuns(pen, line, postSizes[choiceOf(job, "gate_post")]);
   return job.rail_length === null
     ? bestStock(runs, line, lengths)
     : railTakeoff(runs, line, job.rail_length as number);
 }
 
 /** The work on the posts of a pen. Throws a Refusal where a hole, a post or the stock has no answer. */
-export function postWork(job: Job, pen: PostedPen): PostWork {
+export function postWork(job: Job, pen: Posted): PostWork {
   const lineHole = holeOf(job, postSizes[choiceOf(job, "line_post")]);
   const set = depthOf(job, Number(job.frost ?? 0));
   return {

@@ -2,7 +2,9 @@ import { feetInches, inchesAlone } from "../units/feet-inches";
 import { equal } from "../units/rounding";
 import { messages } from "./messages";
 import { type PanelPen } from "./panel-pen";
-import { isPosted, type Pen } from "./pen";
+import { type ArenaOfPanels } from "./panel-arena";
+import { type Pen } from "./pen";
+import { type ArenaOfPosts } from "./post-arena";
 import { type PostedPen } from "./post-pen";
 import { type Sand } from "./sand";
 
@@ -39,41 +41,88 @@ const gatesInWords = (gates: readonly number[]) =>
     ([gate, count]) => `${countInWords(count)} ${pieceInWords(gate)} ${plural(count, "gate")}`,
   );
 
+const withGates = (parts: string[], gates: readonly number[]) =>
+  gates.length === 0 ? `${listed(parts)}, no gate` : listed([...parts, ...gatesInWords(gates)]);
+
 /** Panels and gates that close a pen: "18 panels of 12 ft and one 10 ft gate". */
-export function piecesSentence({ counts, lengths, gates }: PanelPen): string {
+export function piecesSentence({
+  counts,
+  lengths,
+  gates,
+}: Pick<PanelPen, "counts" | "lengths" | "gates">): string {
   const panels = counts.flatMap((count, k) =>
     count ? [`${countInWords(count)} ${plural(count, "panel")} of ${pieceInWords(lengths[k]!)}`] : [],
   );
-  const pieces = listed([...panels, ...gatesInWords(gates)]);
-  return gates.length === 0 ? `${pieces}, no gate` : pieces;
+  return withGates(panels, gates);
 }
 
-/** Posts, bays and gates of a pen: "26 posts, bays of 7 ft 10 1/2 in and one 10 ft gate". */
-export function postsSentence({ posts, bay, gates }: PostedPen): string {
-  const bays = `bays of ${pieceInWords(bay)}`;
-  const list = `${countInWords(posts)} ${plural(posts, "post")}`;
-  return gates.length === 0
-    ? `${list}, ${bays}, no gate`
-    : `${list}, ${listed([bays, ...gatesInWords(gates)])}`;
+/** Posts, bays and gates: "26 posts, bays of 7 ft 10 1/2 in and one 10 ft gate". */
+export const postsSentence = ({ posts, bay, gates }: PostedPen | ArenaOfPosts, upTo = "") =>
+  `${countInWords(posts)} ${plural(posts, "post")}, ${withGates([`bays of ${upTo}${pieceInWords(bay)}`], gates)}`;
+
+/** The length and width of an arena: "200 ft by 100 ft". */
+export const byInWords = ({ length, width }: { length: number; width: number }) =>
+  `${sizeInWords(length)} by ${sizeInWords(width)}`;
+
+function panelArenaSentence(arena: ArenaOfPanels): string {
+  const { panel, panels, gates, asked, length, width, layout } = arena;
+  const { right, near } = layout.built;
+  const others = [
+    ...(equal(length, right.length) ? [] : [`right side ${sizeInWords(right.length)}`]),
+    ...(equal(width, near.length) ? [] : [`near end ${sizeInWords(near.length)}`]),
+  ];
+  const built = [`${byInWords(arena)} built`, ...others].join(", ");
+  return `${piecesSentence({ counts: [panels], lengths: [panel], gates })}: ${built}, ${byInWords(asked)} asked for`;
 }
 
-/** What closes a pen and how large it then is. */
-export const penSentence = (pen: Pen) =>
-  isPosted(pen)
-    ? `${postsSentence(pen)}: ${sizeInWords(pen.postCircle)} across the posts, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`
-    : `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside`;
+function postArenaSentence(arena: ArenaOfPosts): string {
+  const { sizes, line } = arena;
+  const corners =
+    line.cornerRadius > 0 ? `corners of ${sizeInWords(line.cornerRadius)} radius` : "square corners";
+  return `${postsSentence(arena, "up to ")}: ${byInWords(line)} through the posts, ${corners}, ${byInWords(sizes["inside clear"])} clear inside, ${byInWords(sizes.outside)} outside`;
+}
 
-/** The pens of one panel fewer and one more, of which length, where there are several; of posts, the bays of one post fewer and more. */
-export function otherSizesSentence(pen: Pen): string {
-  if (isPosted(pen)) {
-    const fewer = pen.oneFewer === null ? "makes no pen" : `bays of ${pieceInWords(pen.oneFewer)}`;
-    return `One post fewer: ${fewer}; one more: bays of ${pieceInWords(pen.oneMore)}`;
+/** What closes a pen or an arena and how large it then is. */
+export function penSentence(pen: Pen): string {
+  switch (pen.structure) {
+    case "panel pen":
+      return `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside`;
+    case "post pen":
+      return `${postsSentence(pen)}: ${sizeInWords(pen.postCircle)} across the posts, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`;
+    case "panel arena":
+      return panelArenaSentence(pen);
+    case "post arena":
+      return postArenaSentence(pen);
   }
-  const { oneUnder, oneOver, lengths } = pen;
-  const several = lengths.filter((length) => length !== null).length > 1;
-  const panel = several && lengths[0] !== null ? `${pieceInWords(lengths[0])} panel` : "panel";
-  const size = (feet: number | null) => (feet === null ? "closes nothing" : sizeInWords(feet));
-  return `One ${panel} fewer: ${size(oneUnder)}; one more: ${size(oneOver)}`;
+}
+
+/** What one panel or post fewer and one more make of it; of an arena, on the long sides and on the ends or on the longest run. */
+export function otherSizesSentence(pen: Pen): string {
+  switch (pen.structure) {
+    case "panel pen": {
+      const { oneUnder, oneOver, lengths } = pen;
+      const several = lengths.filter((length) => length !== null).length > 1;
+      const panel = several && lengths[0] !== null ? `${pieceInWords(lengths[0])} panel` : "panel";
+      const size = (feet: number | null) => (feet === null ? "closes nothing" : sizeInWords(feet));
+      return `One ${panel} fewer: ${size(oneUnder)}; one more: ${size(oneOver)}`;
+    }
+    case "post pen": {
+      const fewer = pen.oneFewer === null ? "makes no pen" : `bays of ${pieceInWords(pen.oneFewer)}`;
+      return `One post fewer: ${fewer}; one more: bays of ${pieceInWords(pen.oneMore)}`;
+    }
+    case "panel arena": {
+      const chord = pen.panel + pen.pinGap;
+      const size = (feet: number) => (feet > chord / 2 ? sizeInWords(feet) : "nothing left");
+      const beside = (built: number) => `${size(built - chord)} or ${sizeInWords(built + chord)}`;
+      return `One panel fewer or more on both sides: ${beside(pen.length)} long; on both ends: ${beside(pen.width)} wide`;
+    }
+    case "post arena": {
+      const { bays, length } = pen.longestRun;
+      if (bays === 0) return "";
+      const fewer = bays === 1 ? "none to leave out" : `bays of ${pieceInWords(length / (bays - 1))}`;
+      return `On the longest run of ${countInWords(bays)} ${plural(bays, "bay")}, one post fewer: ${fewer}; one more: bays of ${pieceInWords(length / (bays + 1))}`;
+    }
+  }
 }
 
 /** The loads of sand, what they bring, how near that is to the need, and how deep it lies. */

@@ -2,6 +2,7 @@ import { centralAngle } from "../geometry/cyclic-polygon";
 import { type Point, distance, radians } from "../geometry/point";
 import {
   type OutlineArc,
+  type Side,
   type Straight,
   isStraight,
   placeOn,
@@ -32,6 +33,10 @@ export interface PostArena extends RoundedRectangle {
 /** A stake of an arena, whose center is at 0, 0, and the part of the fence that it stands on. */
 export interface ArenaStake extends Stake {
   place: "corner" | "tangent point" | "straight" | "arc";
+  /** The side that the piece of fence to the next stake is on; none on an arc. */
+  side?: Side;
+  /** Which gate of those listed that piece is, if any. */
+  gate?: number;
 }
 
 /** What an arena is staked from. */
@@ -52,6 +57,7 @@ export interface ArenaLayout {
 /** From one post to the next: where it begins, and which of the gates it is, if any. */
 interface Run extends Point {
   place: ArenaStake["place"];
+  side?: Side;
   gate?: number;
 }
 
@@ -95,15 +101,18 @@ export function arenaStakes(runs: readonly Run[]): ArenaStake[] {
     north,
     atGate: gate !== undefined || round.at(i - 1)?.gate !== undefined,
   }));
-  return stakesAt(places).map((stake, i) => ({ ...stake, place: round[i].place }));
+  return stakesAt(places).map((stake, i) => {
+    const { place, side, gate } = round[i];
+    return { ...stake, place, side, gate };
+  });
 }
 
 function straightRuns(piece: Straight, { cornerRadius, spacing, gates, gatePost }: PostArena): Run[] {
-  const { length } = piece;
+  const { length, side } = piece;
   const runs: Run[] = [];
   const add = (at: number, gate?: number) => {
     const place = at > 0 ? "straight" : cornerRadius > 0 ? "tangent point" : "corner";
-    runs.push({ ...placeOn(piece, at / length), place, gate });
+    runs.push({ ...placeOn(piece, at / length), place, side, gate });
   };
   const fill = (from: number, to: number) => {
     if (to - from <= EPSILON * Math.max(1, length)) return;

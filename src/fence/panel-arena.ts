@@ -74,7 +74,7 @@ export function panelArena(arena: PanelArena, bearing: number): PanelArenaLayout
       const start = ahead(corners[i], heading, reached);
       const place = reached > 0 ? ("straight" as const) : ("corner" as const);
       reached += gate === undefined ? panel : gateChords[gate].length;
-      return { ...start, place, gate };
+      return { ...start, place, side, gate };
     });
   });
   return {

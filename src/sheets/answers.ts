@@ -3,8 +3,10 @@ import { slotKeys, type SlotList } from "../estimate/fields";
 import { figureField, type FigureKind } from "../estimate/figure-list";
 import { answerOf, type Job } from "../estimate/job";
 import { fitOf, type PanelPen } from "../estimate/panel-pen";
-import { isPosted } from "../estimate/pen";
-import { besideLeaf, type PostedPen } from "../estimate/post-pen";
+import { besideLeaf } from "../estimate/fence-body";
+import { type Pen } from "../estimate/pen";
+import { type PostedPen } from "../estimate/post-pen";
+import { arenaAnswers } from "./arena-answers";
 import {
   call,
   expression,
@@ -44,7 +46,7 @@ interface Listed {
  */
 export function answersOf(job: Job, made: Estimate, written?: EstimateSheet): SheetAnswer[] {
   const { pen: built, sand } = made;
-  const fence = isPosted(built) ? postAnswers(job, built, written) : panelAnswers(job, built, written);
+  const fence = fenceAnswers(job, built, written);
   const area = fence.find(({ key }) => key === "area")!.says;
   const trucks = listTerm("truck", job, written);
   const need = ask("FILL", area, Number(job.depth ?? 0), amount(job, "overrun"), amount(job, "settle"));
@@ -53,13 +55,18 @@ export function answersOf(job: Job, made: Estimate, written?: EstimateSheet): Sh
   const delivered = trucks.term === undefined ? need : total(trucks, loads);
   return [
     ...fence,
-    figure("sand_need", sand.need, need),
-    figure("sand_delivered", sand.delivered, delivered),
+    figureAnswer("sand_need", sand.need, need),
+    figureAnswer("sand_delivered", sand.delivered, delivered),
     { key: "sand_tons", label: messages.answers.tons, unit: "ton", kind: "yards", value: sand.tons, says: ask("TONS", delivered, Number(job.tons_per_cy)) },
-    figure("depth_loose", sand.depthLoose, ask("DEPTH", delivered, area)),
+    figureAnswer("depth_loose", sand.depthLoose, ask("DEPTH", delivered, area)),
     ...eachOf(job, trucks, loads, sand.counts, messages.answers.loads),
   ];
 } // prettier-ignore
+
+function fenceAnswers(job: Job, built: Pen, written?: EstimateSheet): SheetAnswer[] {
+  if (built.structure === "panel pen") return panelAnswers(job, built, written);
+  return built.structure === "post pen" ? postAnswers(job, built, written) : arenaAnswers(built);
+}
 
 /** The panels that close a pen, and what they make of it. */
 function panelAnswers(job: Job, closed: PanelPen, written?: EstimateSheet): SheetAnswer[] {
@@ -75,10 +82,10 @@ function panelAnswers(job: Job, closed: PanelPen, written?: EstimateSheet): Shee
   const ofPen = (name: string) => ask(name, panels.term!, counts, gates.term, gap);
   return [
     ...eachOf(job, panels, counts, closed.counts, messages.answers.panels),
-    figure("pin_circle", closed.pinCircle, ofPen("PIN_CIRCLE")),
-    figure("inside_clear", closed.insideClear, ofPen("INSIDE_CLEAR")),
-    figure("distance_around", closed.distanceAround, around(panels, counts, gates, gap)),
-    figure("area", closed.area, ofPen("INSIDE_AREA")),
+    figureAnswer("pin_circle", closed.pinCircle, ofPen("PIN_CIRCLE")),
+    figureAnswer("inside_clear", closed.insideClear, ofPen("INSIDE_CLEAR")),
+    figureAnswer("distance_around", closed.distanceAround, around(panels, counts, gates, gap)),
+    figureAnswer("area", closed.area, ofPen("INSIDE_AREA")),
   ];
 }
 
@@ -95,14 +102,15 @@ function postAnswers(job: Job, built: PostedPen, written?: EstimateSheet): Sheet
   const atGates = gateChords.map((chord) => (chord * Math.sqrt(circle ** 2 - chord ** 2)) / 4);
   const whole = (of: Expression, gates: number[]) => (gates.length > 0 ? plus(of, ...gates) : of);
   return [
-    figure("posts", built.posts, posts),
-    figure("bay", built.bay, bay),
-    figure("distance_around", built.distanceAround, whole(times(bays, bay), gateChords)),
-    figure("area", built.area, whole(inBays, atGates)),
+    figureAnswer("posts", built.posts, posts),
+    figureAnswer("bay", built.bay, bay),
+    figureAnswer("distance_around", built.distanceAround, whole(times(bays, bay), gateChords)),
+    figureAnswer("area", built.area, whole(inBays, atGates)),
   ];
 }
 
-function figure(key: string, value: number, says: Expression): SheetAnswer {
+/** An answer that is one of the estimate's figures. */
+export function figureAnswer(key: string, value: number, says: Expression): SheetAnswer {
   const { label, unit, kind } = figureField(key);
   return { key, label: label.en, unit, kind, value, says };
 }

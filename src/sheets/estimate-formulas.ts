@@ -34,14 +34,16 @@ import { lookUp } from "./prices";
 
 const percentOf = (base: Term, percent: Term) => call("ROUND", over(times(base, number(percent)), 100), 2);
 
-/** The stakes of a pen: those on its circle, the center and the reference stakes. */
-export const stakesCount = (sheet: Sheet, onCircle: Expression) =>
-  countOrOwn(sheet, "stakes", plus(onCircle, extraStakes));
+/** The stakes: those at joints or posts, and others. */
+export const stakesCount = (sheet: Sheet, onFence: Expression, others: Term = extraStakes) =>
+  countOrOwn(sheet, "stakes", plus(onFence, others));
 
-/** The formulas of line and paint, by the key of the circle's diameter. */
-export function suppliesFormulas(sheet: Sheet, circle: string): Record<string, Expression> {
+/** The feet of line that a round pen takes, by its circle. */
+export const circleLine = (circle: Expression) => plus(over(circle, 2), lineToTieOff, circle, lineBeyond);
+
+/** The formulas of line and paint, by the feet of line. */
+export function suppliesFormulas(sheet: Sheet, length: Expression): Record<string, Expression> {
   const { at, orDefault } = cellsOf(sheet);
-  const length = plus(over(at(circle), 2), lineToTieOff, at(circle), lineBeyond);
   return {
     line_count: countOrOwn(sheet, "line", roundedUp(over(length, orDefault("line_roll")))),
     paint_count: countOrOwn(sheet, "paint", roundedUp(over(at("distance_around"), orDefault("paint_reach")))),

@@ -1,6 +1,6 @@
 import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
-import { circleOf, isPosted, penOf, type Pen } from "../estimate/pen";
+import { circleOf, isArena, isPosted, penOf, type Pen } from "../estimate/pen";
 import { penSentence } from "../estimate/sentences";
 import { type Job } from "../estimate/job";
 import { Refusal } from "../units/refusal";
@@ -40,12 +40,15 @@ export function planPicture(pen: Pen, row: number): PlanPicture {
 
 /** Says that the plan was drawn for other figures, once the pen as built is not the one that it shows. */
 export function planWarning({ places }: Sheet, pen: Pen): Expression {
-  const drawnFor = {
-    [isPosted(pen) ? "post_circle" : "pin_circle"]: circleOf(pen),
-    distance_around: pen.distanceAround,
-  };
-  const parts = Object.entries(drawnFor).map(([key, shown]) =>
-    operate(call("ABS", minus(cell(places[key]), shown)), ">", 0.001),
+  const parts = Object.entries({ ...drawnSize(pen), distance_around: pen.distanceAround }).map(
+    ([key, shown]) => operate(call("ABS", minus(cell(places[key]), shown)), ">", 0.001),
   );
   return when(call("OR", ...parts), messages.planOutOfDate, "");
+}
+
+/** What the drawing of a pen or an arena hangs on, by the key of its figure; inputs beside it make the sheet out of date. */
+function drawnSize(pen: Pen): Record<string, number> {
+  if (!isArena(pen)) return { [isPosted(pen) ? "post_circle" : "pin_circle"]: circleOf(pen) };
+  const { length, width } = isPosted(pen) ? pen.line : pen;
+  return { built_length: length, built_width: width };
 }

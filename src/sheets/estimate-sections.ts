@@ -1,7 +1,8 @@
 import { fieldOf, fieldsOf, slotKeys, type Section } from "../estimate/fields";
 import { ownLineKeys, type LineSection } from "../estimate/own-lines";
-import { fixedKeys } from "../estimate/post-figures";
+import { fixedKeys } from "../estimate/fixed";
 import { type Structure } from "../estimate/structures";
+import { sides } from "../geometry/rounded-outline";
 import { messages } from "./messages";
 
 /** What stands in the printed part of a row; `fixed`: a number of the time of writing stands behind it. */
@@ -29,11 +30,8 @@ export interface SectionLayout {
   leastRows?: number;
 }
 
-const isFixed = (key: string) => (fixedKeys as readonly string[]).includes(key);
-const figures = (...keys: string[]): Left[] =>
-  keys.map((key) => ({ kind: "figure", key, ...(isFixed(key) && { fixed: true }) }));
-const lines = (...keys: string[]): Left[] =>
-  keys.map((key) => ({ kind: "line", key, ...(isFixed(key) && { fixed: true }) }));
+const figures = (...keys: string[]): Left[] => keys.map((key) => ({ kind: "figure", key }));
+const lines = (...keys: string[]): Left[] => keys.map((key) => ({ kind: "line", key }));
 const warning = (key: string, across = 7): Left => ({ kind: "warning", key, across });
 const own = (section: LineSection): Left[] => ownLineKeys(section).map((key) => ({ kind: "own", key }));
 
@@ -65,6 +63,26 @@ const built = (...left: Left[]): Draft => ({
   leastRows: planRows,
 });
 
+/** What a pen and an arena of posts have in common: fence, holes and gates. */
+const ofPosts: Draft[] = [
+  ofLines(
+    "fence",
+    ...lines("line_posts", "gate_posts", "rails", "fasteners"),
+    ...figures("line_post_in", "gate_post_in", "rail_stock_length"),
+    ...own("fence"),
+  ),
+  ofLines(
+    "holes",
+    ...lines("holes", "bags", "stone"),
+    ...figures("post_depth", "post_length", "post_bought", "line_hole", "gate_hole", "hole_depth"),
+    ...own("holes"),
+    warning("depth_warning"),
+  ),
+  ofLines("gates", ...lines(...slotKeys("leaf")), ...own("gates"), warning("gate_warning")),
+];
+
+const onSides = (word: string) => sides.map((side) => `${word}_${side}`);
+
 /** The sections that come before the footing, by structure. */
 const fences: Record<Structure, Draft[]> = {
   "panel pen": [
@@ -82,20 +100,28 @@ const fences: Record<Structure, Draft[]> = {
       warning("plan_warning", 4),
       warning("stale_warning", 4),
     ),
-    ofLines(
-      "fence",
-      ...lines("line_posts", "gate_posts", "rails", "fasteners"),
-      ...figures("line_post_in", "gate_post_in", "rail_stock_length"),
-      ...own("fence"),
+    ...ofPosts,
+  ],
+  "panel arena": [
+    built(
+      ...figures("built_length", "built_width", "right_side", "near_end", "length_over", "width_over"),
+      ...figures("distance_around", "area", "diagonal_1", "diagonal_2", "diagonal_asked"),
+      ...figures(...onSides("panels")),
+      warning("plan_warning", 4),
+      warning("stale_warning", 4),
     ),
-    ofLines(
-      "holes",
-      ...lines("holes", "bags", "stone"),
-      ...figures("post_depth", "post_length", "post_bought", "line_hole", "gate_hole", "hole_depth"),
-      ...own("holes"),
-      warning("depth_warning"),
+    ofLines("fence", ...lines("panel_1"), ...own("fence")),
+    ofLines("gates", ...lines(...slotKeys("gate")), ...own("gates")),
+  ],
+  "post arena": [
+    built(
+      ...figures("built_length", "built_width", "built_radius", "clear_length", "clear_width"),
+      ...figures("outside_length", "outside_width", "distance_around", "area", "diagonal_1"),
+      ...figures("posts", "bay_longest", ...onSides("bays"), "bays_arcs"),
+      warning("plan_warning", 4),
+      warning("stale_warning", 4),
     ),
-    ofLines("gates", ...lines(...slotKeys("leaf")), ...own("gates"), warning("gate_warning")),
+    ...ofPosts,
   ],
 };
 
@@ -140,5 +166,9 @@ function inputsBeside(left: Left[], sections: Section[], structure: Structure): 
 export const layoutOf = (structure: Structure): SectionLayout[] =>
   [...fences[structure], ...others].map(({ of, ...section }) => ({
     ...section,
+    left: section.left.map((one) => (fixedKeys[structure].includes(one.key) ? asFixed(one) : one)),
     right: inputsBeside(section.left, of, structure),
   }));
+
+const asFixed = (one: Left): Left =>
+  one.kind === "figure" || one.kind === "line" ? { ...one, fixed: true } : one;

@@ -1,11 +1,20 @@
 import { structureOf, type Job } from "../estimate/job";
 import { cautionsOf } from "../estimate/messages";
 import { lineSectionsOf, ownLineKeys } from "../estimate/own-lines";
-import { type Structure } from "../estimate/structures";
+import { belongs, postFences, type Structure } from "../estimate/structures";
 import { type Cell } from "../units/cell";
 import { address } from "./address";
 import { kindOfLine, put, rowCells } from "./estimate-cells";
-import { lineFormulas, ownAmount, sandFormulas, suppliesFormulas, totalFormulas } from "./estimate-formulas";
+import { arenaLine, panelArenaFormulas, postArenaFormulas } from "./arena-formulas";
+import {
+  circleLine,
+  lineFormulas,
+  ownAmount,
+  sandFormulas,
+  suppliesFormulas,
+  totalFormulas,
+} from "./estimate-formulas";
+import { fixedFormulas } from "./fixed-formulas";
 import {
   columns,
   headRows,
@@ -17,7 +26,7 @@ import {
 } from "./estimate-layout";
 import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
-import { type Sheet } from "./formula-terms";
+import { cellsOf, type Sheet } from "./formula-terms";
 import { messages } from "./messages";
 import { panelFormulas } from "./panel-formulas";
 import { postFormulas } from "./post-formulas";
@@ -138,19 +147,33 @@ function besideCounts(places: Sheet["places"]): Sheet["places"] {
 
 /** The formulas of the pen as built, of its supplies, and of what it cannot follow by itself. */
 function fenceFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
-  if (sheet.structure === "panel pen")
-    return { ...panelFormulas(sheet), ...suppliesFormulas(sheet, "pin_circle") };
-  return { ...postFormulas(sheet, job), ...staleFormulas(sheet), ...suppliesFormulas(sheet, "post_circle") };
+  const { at } = cellsOf(sheet);
+  const ofStructure: Record<Structure, () => Record<string, Expression>> = {
+    "panel pen": () => ({
+      ...panelFormulas(sheet),
+      ...suppliesFormulas(sheet, circleLine(at("pin_circle"))),
+    }),
+    "post pen": () => ({ ...postFormulas(sheet), ...suppliesFormulas(sheet, circleLine(at("post_circle"))) }),
+    "panel arena": () => ({ ...panelArenaFormulas(sheet), ...suppliesFormulas(sheet, arenaLine(sheet)) }),
+    "post arena": () => ({ ...postArenaFormulas(sheet), ...suppliesFormulas(sheet, arenaLine(sheet)) }),
+  };
+  return {
+    ...ofStructure[sheet.structure](),
+    ...fixedFormulas(sheet.structure, job),
+    ...staleFormulas(sheet),
+  };
 }
 
 function formulasOfLine(sheet: Sheet, key: string): Record<string, Expression> {
-  const item = sheet.structure === "post pen" ? postItems(sheet)[key] : undefined;
+  const item = isOfPosts(sheet.structure) ? postItems(sheet)[key] : undefined;
   if (item) return lineFormulas(sheet, key, item.whole, item.item, item.size);
   const size = fieldExists(sheet, key) ? cell(sheet.places[key]) : undefined;
   if (key !== "sand") return lineFormulas(sheet, key, true, kindOfLine(key), size);
   const byYard = operate(cell(sheet.places.sand_unit), "=", "cu yd");
   return lineFormulas(sheet, key, false, when(byYard, "sand_yard", "sand_ton"));
 }
+
+const isOfPosts = (structure: Structure) => belongs({ structures: postFences }, structure);
 
 const fieldExists = (sheet: Sheet, key: string) => sheet.places[key]?.column === columns.input;
 

@@ -1,7 +1,7 @@
 import { fields, fieldsOf, type FieldValue } from "../estimate/fields";
 import { type Figure } from "../estimate/figures";
 import { type Job } from "../estimate/job";
-import { fixedOf } from "../estimate/post-figures";
+import { fixedOf } from "../estimate/fixed";
 import { structures, type Structure } from "../estimate/structures";
 import { allOwnKeys, ownParts, type OwnLine } from "../estimate/own-lines";
 import { equal } from "../units/rounding";

@@ -2,7 +2,8 @@ import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldOf, languages, type Hand, type Language, type North } from "../estimate/fields";
 import { type Job } from "../estimate/job";
-import { piecesAround, type Pen } from "../estimate/pen";
+import { type Pen, type RoundPen } from "../estimate/pen";
+import { piecesAround } from "../estimate/pieces-on-ground";
 import { type Stake } from "../fence/layout";
 import { squareReferenceStakes } from "../fence/reference-stakes";
 import { bearingTo } from "../geometry/point";
@@ -92,7 +93,7 @@ function referencesOf(radius: number, bearing: number): LayoutData["references"]
 /** What stands at each stake. Walked clockwise, a gate begins at the right of who faces the pen from outside. */
 export function withSides(
   stakes: readonly Stake[],
-  pen: Pen,
+  pen: RoundPen,
   hand: Hand,
   stands: "pin" | "post",
 ): LaidStake[] {

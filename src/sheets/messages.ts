@@ -11,7 +11,7 @@ export const messages = {
   plainCopy: (cells: number) =>
     `Plain copy: figures of the PEN functions stay as they were worked out. ${cells === 1 ? "1 cell that leads" : `${cells} cells that lead`} to them ${cells === 1 ? "is" : "are"} fixed in this copy; everything else stays live.`,
   sections: {
-    pen: "The pen as built",
+    pen: "As built",
     fence: "Fence",
     holes: "Posts and holes",
     gates: "Gates",

@@ -50,10 +50,17 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
     found[`${key}_more`] = k === 0 ? plus(number(count), 1) : count;
     found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.panelItem, at(key), " ft"));
   });
-  for (const key of slotKeys("gate")) {
-    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), 1);
-    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), " ft"));
-  }
   found.stakes_count = stakesCount(sheet, plus(call("SUM", counts), gateCount));
-  return found;
+  return { ...found, ...gateFormulas(sheet) };
+}
+
+/** The lines of gates in their frames, by key. */
+export function gateFormulas(sheet: Sheet): Record<string, Expression> {
+  const { at } = cellsOf(sheet);
+  return Object.fromEntries(
+    slotKeys("gate").flatMap((key) => [
+      [`${key}_count`, blankUnless(above(number(at(key)), 0), 1)],
+      [`${key}_item`, blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), " ft"))],
+    ]),
+  );
 }

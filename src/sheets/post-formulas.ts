@@ -1,14 +1,10 @@
 import { KNOWN_GATE } from "../fence/hung-gate";
 import { slotKeys } from "../estimate/fields";
-import { type Job } from "../estimate/job";
 import { messages as estimateMessages } from "../estimate/messages";
 import { railStocks } from "../estimate/post-choices";
-import { fixedKeys, fixedOf } from "../estimate/post-figures";
 import { stakesCount } from "./estimate-formulas";
 import {
-  blank,
   call,
-  expression,
   minus,
   number,
   operate,
@@ -56,6 +52,14 @@ function terms(sheet: Sheet) {
   };
 }
 
+/** The thickness of the rails, ft, and whether they are on the inside. */
+export const boardFeet = (sheet: Sheet) =>
+  over(
+    chosen(sheet, "rail_stock", (option) => railStocks[option].thickness),
+    12,
+  );
+export const railsInside = (sheet: Sheet) => operate(cellsOf(sheet).at("rail_side"), "<>", "outside");
+
 /** The three sizes of the pen, its posts, bays, and what it holds, by key. */
 function builtFormulas(sheet: Sheet): Record<string, Expression> {
   const { at, gates, ask, eachGate, bays, widest, beside } = terms(sheet);
@@ -63,12 +67,9 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
   const meaning = at("post_size_means");
   const isCircle = call("OR", isWord(meaning, "post circle"), isWord(meaning, ""));
   const post = over(at("line_post_in"), 12);
-  const board = over(
-    chosen(sheet, "rail_stock", (option) => railStocks[option].thickness),
-    12,
-  );
+  const board = boardFeet(sheet);
   const cosine = over(times(apothem(bay, circle), 2), circle);
-  const isInside = operate(at("rail_side"), "<>", "outside");
+  const isInside = railsInside(sheet);
   const isRound = isWord(shapeOf(sheet, "line_post"), "round");
   const edge = plus(half(circle), half(post));
   const outsideBack = when(
@@ -100,13 +101,13 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
 }
 
 /** What is counted of posts, rails and gates, by key. */
-function countFormulas(sheet: Sheet): Record<string, Expression> {
-  const { at, gates, widest } = terms(sheet);
+function countFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expression> {
+  const { at, widest } = terms(sheet);
   const counted = (key: string, otherwise: Term) => ({ [`${key}_count`]: countOrOwn(sheet, key, otherwise) });
   const cut = at("rails_fixed");
   const found: Record<string, Expression> = {
-    ...counted("line_posts", minus(at("posts"), times(2, gates))),
-    ...counted("gate_posts", times(2, gates)),
+    ...counted("line_posts", minus(at("posts"), gatePosts)),
+    ...counted("gate_posts", gatePosts),
     ...counted("rails", roundedUp(times(cut, plus(1, over(number(at("rail_waste")), 100))))),
     ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
     ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
@@ -129,20 +130,21 @@ function countFormulas(sheet: Sheet): Record<string, Expression> {
   return found;
 }
 
-/** The formulas of a pen of posts, by key, with the numbers of the time of writing that they rest on. */
-export function postFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
-  const fixed = fixedOf(job);
+/** The formulas of a pen of posts, by key. */
+export const postFormulas = (sheet: Sheet): Record<string, Expression> => ({
+  ...builtFormulas(sheet),
+  ...workFormulas(sheet, times(2, terms(sheet).gates)),
+});
+
+/** The formulas of posts, rails, holes and gates, of a pen or an arena, by key; its gate posts are told. */
+export function workFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expression> {
   const items = Object.entries(postItems(sheet)).flatMap(([key, { says, unit }]) => [
     [`${key}_item`, says],
     [`${key}_unit_shown`, unit],
   ]);
   return {
-    ...builtFormulas(sheet),
     ...settingFormulas(sheet),
-    ...countFormulas(sheet),
-    ...Object.fromEntries(
-      fixedKeys.map((key) => [`${key}_fixed`, key in fixed ? expression(fixed[key]) : blank]),
-    ),
+    ...countFormulas(sheet, gatePosts),
     ...Object.fromEntries(items),
   };
 }

@@ -1,7 +1,8 @@
 import { slotKeys } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { answerOf, type Job } from "../estimate/job";
-import { besideLeaf, type PostedPen } from "../estimate/post-pen";
+import { besideLeaf } from "../estimate/fence-body";
+import { type PostedPen } from "../estimate/post-pen";
 import { postFigures } from "../estimate/post-figures";
 import { type PostWork } from "../estimate/post-work";
 import { postLayout } from "../fence/post-layout";

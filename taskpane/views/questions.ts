@@ -13,10 +13,12 @@ import { planView } from "./plan";
 
 const say = {
   pen: "The pen",
-  fence: { "panel pen": "Panels and gates", "post pen": "Posts, rails and gates" } as Record<
-    Structure,
-    string
-  >,
+  fence: {
+    "panel pen": "Panels and gates",
+    "post pen": "Posts, rails and gates",
+    "panel arena": "Panels and gates",
+    "post arena": "Posts, rails and gates",
+  } as Record<Structure, string>,
   footing: "Footing and trucks",
   money: "Money",
   add: {
@@ -41,7 +43,12 @@ const say = {
   none: "No answer yet.",
 };
 
-const fenceSlots: Record<Structure, SlotList[]> = { "panel pen": ["panel", "gate"], "post pen": ["leaf"] };
+const fenceSlots: Record<Structure, SlotList[]> = {
+  "panel pen": ["panel", "gate"],
+  "post pen": ["leaf"],
+  "panel arena": ["gate"],
+  "post arena": ["leaf"],
+};
 
 /** The questions of a quick estimate in the trade's order, each with what it leads to. */
 export function questionsView(context: Context): TemplateResult {

@@ -8,6 +8,7 @@ export function penOf(panels: [number, number][], gates: number[] = [], pinGap =
     ...gates.map((gate) => ({ length: gate + pinGap, count: 1 })),
   ].filter(({ count }) => count > 0);
   return {
+    structure: "panel pen",
     lengths: panels.map(([length]) => length),
     counts: panels.map(([, count]) => count),
     gates,

@@ -35,8 +35,6 @@ const uses = (keys: string[], most: number) =>
 
 /** The answers that a job of panels has alone. */
 const panelAnswers = {
-  structure: fc.constant("panel pen"),
-  size_means: fc.constantFrom(...sizeMeanings),
   pin_gap: fc.constantFrom(0, 0.5, -1, 1.25),
   ...slotted(
     "panel",
@@ -49,10 +47,20 @@ const panelAnswers = {
 
 const choice = (key: string) => fc.constantFrom(...fieldOf(key).options!, null);
 
+/** The answers that an arena has alone: where its gates stand among them. */
+const arenaAnswers = {
+  arena_length: halves(60, 300),
+  arena_width: halves(50, 200),
+  ...Object.fromEntries(
+    [1, 2, 3, 4].flatMap((place) => [
+      [`gate_side_${place}`, choice(`gate_side_${place}`)],
+      [`gate_at_${place}`, maybe(halves(0, 60), 1).map((x) => x ?? null)],
+    ]),
+  ),
+};
+
 /** The answers that a job of posts has alone. */
 const postAnswers = {
-  structure: fc.constant("post pen"),
-  post_size_means: choice("post_size_means"),
   spacing: halves(4, 12),
   line_post: choice("line_post"),
   gate_post: choice("gate_post"),
@@ -79,8 +87,6 @@ const postAnswers = {
 
 /** The answers that a job of any structure has. */
 const anyAnswers = {
-  size: halves(30, 150),
-  purpose: fc.constantFrom(...purposes),
   budget: maybe(fc.integer({ min: 500, max: 20_000 })),
   ...slotted("truck", maybe(halves(5, 20), 8), maybe(halves(5, 20), 2)),
   ...uses([...slotKeys("truck"), "stakes", "line", "paint"], 24),
@@ -102,10 +108,48 @@ const anyAnswers = {
 const jobOf = (answers: Record<string, fc.Arbitrary<unknown>>): fc.Arbitrary<Job> =>
   fc.record({ ...answers, ...anyAnswers }).map((some) => ({ ...newJob(), ...some }) as Job);
 
+/** The answers that a round pen has alone. */
+const roundAnswers = { size: halves(30, 150), purpose: fc.constantFrom(...purposes) };
+
+/** A pen of panels or of posts. */
+const panelPenAnswers = {
+  structure: fc.constant("panel pen"),
+  size_means: fc.constantFrom(...sizeMeanings),
+  ...roundAnswers,
+  ...panelAnswers,
+};
+const postPenAnswers = {
+  structure: fc.constant("post pen"),
+  ...roundAnswers,
+  post_size_means: choice("post_size_means"),
+  ...postAnswers,
+};
+
+/** An arena of panels or of posts. */
+const panelArenaAnswers = {
+  structure: fc.constant("panel arena"),
+  ...panelAnswers,
+  ...Object.fromEntries(
+    [2, 3, 4, 5, 6].flatMap((place) =>
+      [`panel_${place}`, `panel_${place}_use`].map((key) => [key, fc.constant(null)]),
+    ),
+  ),
+  ...arenaAnswers,
+};
+const postArenaAnswers = {
+  structure: fc.constant("post arena"),
+  ...postAnswers,
+  ...arenaAnswers,
+  corner_radius: fc.constantFrom(0, 0, 10, 20, 25, null),
+  arena_size_means: choice("arena_size_means"),
+};
+
 /** Jobs of every kind that the estimate takes; not all of them have an answer. */
-export const randomPanelJob = jobOf(panelAnswers);
-export const randomPostJob = jobOf(postAnswers);
-export const randomJob = fc.oneof(randomPanelJob, randomPostJob);
+export const randomPanelJob = jobOf(panelPenAnswers);
+export const randomPostJob = jobOf(postPenAnswers);
+export const randomPanelArena = jobOf(panelArenaAnswers);
+export const randomPostArena = jobOf(postArenaAnswers);
+export const randomJob = fc.oneof(randomPanelJob, randomPostJob, randomPanelArena, randomPostArena);
 
 /** A line of the user's own as it is typed into the sheet. */
 export interface TypedLine {

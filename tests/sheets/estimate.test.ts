@@ -27,7 +27,12 @@ const at = ({ row, column }: { row: number; column: number }) => `${row},${colum
 
 describe("the sheet of an estimate", () => {
   it("shows to the last digit what the figures of the job are, over random jobs, prices and own lines", () => {
-    const answered: Record<string, number> = { "panel pen": 0, "post pen": 0 };
+    const answered: Record<string, number> = {
+      "panel pen": 0,
+      "post pen": 0,
+      "panel arena": 0,
+      "post arena": 0,
+    };
     fc.assert(
       fc.property(randomJob, randomPrices, randomOwn, (job, prices, someOwn) => {
         const own = ownFor(job, someOwn);
@@ -39,9 +44,9 @@ describe("the sheet of an estimate", () => {
         const sheet = readEstimate(shownBy(contentOfPlans(plans, pen).sheets[0]));
         expect(ownChanges(sheet, figuresOf(job, made))).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: 200 },
     );
-    for (const structure of structures) expect(answered[structure]).toBeGreaterThan(30);
+    for (const structure of structures) expect(answered[structure]).toBeGreaterThan(25);
   });
 
   it("is read back as the job that was written into it", () => {
@@ -78,7 +83,12 @@ describe("the sheet of an estimate", () => {
   );
 
   it("gives every slot of a list its own row", () => {
-    const lists = { "panel pen": ["panel", "gate", "truck"], "post pen": ["leaf", "truck"] } as const;
+    const lists = {
+      "panel pen": ["panel", "gate", "truck"],
+      "post pen": ["leaf", "truck"],
+      "panel arena": ["gate", "truck"],
+      "post arena": ["leaf", "truck"],
+    } as const;
     for (const structure of structures)
       for (const list of lists[structure]) {
         const rows = slotKeys(list).map((key) => placesIn[structure][key].row);

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { estimate } from "../../src/estimate/estimate";
 import { newJob, type Job } from "../../src/estimate/job";
-import { isPosted } from "../../src/estimate/pen";
 import { examplePrices } from "../../src/estimate/prices";
 import { contentOfPlans } from "../../src/sheets/calculate";
 import { estimatePlan } from "../../src/sheets/estimate";
@@ -17,7 +16,7 @@ import { placesIn } from "./typed-plan";
 
 function layoutOf(job: Job) {
   const made = estimate(job, examplePrices);
-  if (!isPosted(made.pen)) throw new Error("not a pen of posts");
+  if (made.pen.structure !== "post pen") throw new Error("not a pen of posts");
   const cells = placesIn["post pen"];
   return postPenLayout(job, made.pen, made.work!, { revision: 1, date: "2026-11-25", estimate: { name: "Estimate", cells } });
 } // prettier-ignore

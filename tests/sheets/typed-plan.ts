@@ -1,3 +1,4 @@
+import { structures, type Structure } from "../../src/estimate/structures";
 import { type SheetPlan } from "../../src/sheets/plan";
 import { typedInto } from "../../src/sheets/estimate";
 import { laidOut, placesOf } from "../../src/sheets/estimate-layout";
@@ -5,10 +6,9 @@ import { type Cell } from "../../src/units/cell";
 import { type TypedLine } from "../estimate/random-job";
 
 /** Where every key of an estimate of each structure stands. */
-export const placesIn = {
-  "panel pen": placesOf(laidOut("panel pen").sections),
-  "post pen": placesOf(laidOut("post pen").sections),
-};
+export const placesIn = Object.fromEntries(
+  structures.map((structure) => [structure, placesOf(laidOut(structure).sections)]),
+) as Record<Structure, ReturnType<typeof placesOf>>;
 
 /** Where every key of a panel pen's estimate stands. */
 export const estimatePlaces = placesIn["panel pen"];

@@ -1,7 +1,7 @@
 import { address } from "../../src/sheets/address";
 import { liveFormula } from "../../src/sheets/formula";
 import { columns, rows } from "../../src/sheets/layout-places";
-import { circleOf } from "../../src/estimate/pen";
+import { circleOf, type RoundPen } from "../../src/estimate/pen";
 import { labels } from "../../src/sheets/layout-messages";
 import { layoutMark } from "../../src/sheets/layout-sheet";
 import { dayText } from "../../taskpane/day";
@@ -41,7 +41,7 @@ describe("writing a layout sheet", () => {
     await write();
     expect(host.value("Layout", rows.title, columns.stake)).toBe(labels.title.es);
     const pen = panel.figured.result!.made.pen;
-    const gate = (Math.asin(10 / circleOf(pen)) * 180) / Math.PI;
+    const gate = (Math.asin(10 / circleOf(pen as RoundPen)) * 180) / Math.PI;
     const bearings = host.sheet("Layout").cells;
     const first = [...bearings.values()].find(({ column, says }) => column === columns.stake && says.kind === "constant" && says.value === 1)!.row;
     expect(host.value("Layout", first, columns.bearing)).toBeCloseTo(45 - gate, 9);

@@ -1,4 +1,4 @@
-import { fixedKeys } from "../../src/estimate/post-figures";
+import { fixedKeys } from "../../src/estimate/fixed";
 import { isOutOfDate } from "../../src/sheets/keyed";
 import { isOther, unwritten } from "../../taskpane/state";
 import { opened, settled, written } from "./opened";
@@ -114,6 +114,6 @@ describe("numbers of the time of writing", () => {
   it("stand hidden on the sheet of a post pen, each with a cell of its own", async () => {
     const { panel } = await writtenPosts();
     const { cells } = panel.state.source!.sheet;
-    for (const key of fixedKeys) expect(cells[`${key}_fixed`].value).toBeGreaterThan(0);
+    for (const key of fixedKeys["post pen"]) expect(cells[`${key}_fixed`].value).toBeGreaterThan(0);
   });
 });
