@@ -30,9 +30,34 @@ export interface PlanPicture {
   description: string;
 }
 
+/** A rectangle of cells of the same sheet, counted from 0; the last row and column are included. */
+export interface PlanArea {
+  top: number;
+  left: number;
+  bottom: number;
+  right: number;
+}
+
+/** Numbers of a chart, in a row or a column: one upright column or lying bar each, all of one color. */
+export interface PlanSeries {
+  name: string;
+  values: PlanArea;
+}
+
+/** A chart of a document, with its top left corner at a cell and its size in points. `svg` stands for it where a host draws no charts. */
+export interface PlanChart extends PlanPicture {
+  kind: "column" | "bar";
+  title: string;
+  /** What stands along the axes, with its unit. */
+  axes: { categories: string; values: string };
+  /** What the numbers are called: as many cells as each series has. */
+  categories: PlanArea;
+  series: [PlanSeries, ...PlanSeries[]];
+}
+
 /** How a document prints. Rows and columns count from 0; the last ones are included. */
 export interface PrintSetUp {
-  area: { top: number; left: number; bottom: number; right: number };
+  area: PlanArea;
   landscape: boolean;
   /** Pages wide and tall to fit on; a height of 0 takes as many as it needs. */
   pages: { wide: number; tall: number };
@@ -57,6 +82,7 @@ export interface SheetPlan {
   frozenRows: number;
   print: PrintSetUp;
   pictures: PlanPicture[];
+  charts?: PlanChart[];
 }
 
 /** The header rows that are repeated on every page, as a spreadsheet counts them from 1; none where there are none. */

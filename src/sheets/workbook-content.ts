@@ -53,14 +53,15 @@ export interface WorkbookContent {
 
 /**
  * A sheet plan as content. Constants stand for themselves; every other cell carries the formula that `formula` makes
- * of its expression (the live one unless told) and the value that `values` knows for its place.
+ * of its expression (the live one unless told) and the value that `values` knows for its place. Charts become pictures.
  */
 export function contentOfPlan(
   plan: SheetPlan,
   values: (row: number, column: number) => Cell = () => null,
   formula: typeof liveFormula = liveFormula,
 ): SheetData {
-  const { name, columns, hiddenRows, heights, frozenRows, print, pictures } = plan;
+  const { name, columns, hiddenRows, heights, frozenRows, print } = plan;
+  const pictures = [...plan.pictures, ...(plan.charts ?? []).map(pictureOf)];
   const cells = plan.cells.map(({ row, column, says, style, accepts, input }) => {
     const cell: CellData = { row, column, value: null, style: styleOf(style) };
     if (says.kind === "constant") cell.value = says.value;
@@ -74,3 +75,12 @@ export function contentOfPlan(
     .map(({ row, column, across }) => ({ top: row, left: column, bottom: row, right: column + across! - 1 }));
   return { name, cells, columns, hiddenRows, heights, frozenRows, merges, print, pictures };
 }
+
+const pictureOf = ({ row, column, width, height, svg, description }: PlanPicture): PlanPicture => ({
+  row,
+  column,
+  width,
+  height,
+  svg,
+  description,
+});

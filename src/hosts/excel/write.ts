@@ -1,5 +1,6 @@
 import { type SheetPlan } from "../../sheets/plan";
 import { HostError } from "../host";
+import { addChart } from "./chart";
 import { fillSheet } from "./fill";
 import { messages } from "./messages";
 import { checkSheetNames } from "./names";
@@ -55,6 +56,7 @@ async function attempt(
     return sheet;
   });
   sheets.forEach((sheet, k) => fillSheet(sheet, plans[k]));
+  sheets.forEach((sheet, k) => plans[k].charts?.forEach((chart) => addChart(sheet, chart)));
   const pictures = sheets.flatMap((sheet, k) => plans[k].pictures.map((picture, j) => addPicture(sheet, picture, painted[k][j]))); // prettier-ignore
   try {
     await context.sync();

@@ -13,6 +13,7 @@ export interface StoredSheet {
   looks: Map<string, Record<string, unknown>>;
   set: Record<string, unknown>;
   pictures: Record<string, unknown>[];
+  charts: Record<string, unknown>[];
 }
 
 export interface Area {
@@ -28,6 +29,7 @@ export const newSheet = (name: string): StoredSheet => ({
   looks: new Map(),
   set: {},
   pictures: [],
+  charts: [],
 });
 
 /** What Excel makes of content that is put into a cell through its API; a formula's result is not worked out. */

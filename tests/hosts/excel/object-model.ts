@@ -14,7 +14,7 @@ export interface RequestAction {
   ActionType: number;
   Name: string;
   ObjectPathId: number;
-  ArgumentInfo?: { Arguments: unknown[] };
+  ArgumentInfo?: ObjectPath["ArgumentInfo"];
   QueryInfo?: { Select: string[] };
 }
 

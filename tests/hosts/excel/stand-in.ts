@@ -1,9 +1,11 @@
 import { excelHost, type ExcelHost } from "../../../src/hosts/excel/excel-host";
-import { ActionFailure, methods, propertyOf, setProperty, ways, type Target, type Workbook } from "./actions";
+import { ActionFailure, methods, ways, type Target, type Workbook } from "./actions";
 import { newSheet } from "./memory";
+import { propertyOf, setProperty } from "./properties";
 import {
   loadObjectModel,
   type ObjectModel,
+  type ObjectPath,
   type Reply,
   type Request,
   type RequestAction,
@@ -139,7 +141,7 @@ function act(
   }
   const target = targets.get(ObjectPathId);
   if (!target) return null;
-  const given = ArgumentInfo?.Arguments ?? [];
+  const given = argumentsOf(targets, ArgumentInfo);
   if (ActionType === 2) {
     if (target.kind === "Worksheets")
       return { _Items: book.sheets.map(({ name }) => ({ _Id: name, Name: name })) };
@@ -178,10 +180,11 @@ function follow(
   const way = `${parent.kind}.${Name || "GetItem"}`;
   const step = ways[way];
   if (!step) throw new ActionFailure(`The stand-in does not know ${way}.`);
-  const named = ArgumentInfo?.ReferencedObjectPathIds ?? [];
-  return step(
-    book,
-    parent,
-    (ArgumentInfo?.Arguments ?? []).map((given, k) => targets.get(named[k] ?? 0) ?? given),
-  );
+  return step(book, parent, argumentsOf(targets, ArgumentInfo));
+}
+
+/** What a request was given, with the objects that it names in the place of their ids. */
+function argumentsOf(targets: Map<number, Target | undefined>, info: ObjectPath["ArgumentInfo"]): unknown[] {
+  const named = info?.ReferencedObjectPathIds ?? [];
+  return (info?.Arguments ?? []).map((given, k) => targets.get(named[k] ?? 0) ?? given);
 }
