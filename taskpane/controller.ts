@@ -4,7 +4,8 @@ import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
 import { typedInto } from "../src/sheets/estimate";
 import { changedFixed, changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
-import { appendedRow } from "../src/sheets/prices";
+import { appendedRow } from "../src/sheets/price-rows";
+import { pricesLayoutOf } from "../src/sheets/prices-layout";
 import { messages } from "./messages";
 import { newEstimate } from "./new-estimate";
 import { figurer, type Figured } from "./result";
@@ -131,7 +132,11 @@ export class Controller extends Runner {
       const { view, prices } = this.state;
       const rows = rowsToAdd(missingPrices(this.figured.result!.made.missing, prices));
       if (!view!.prices || rows.length === 0) return messages.noRowsNeeded;
-      await this.host.append(view!.prices.name, rows.map(appendedRow));
+      const layout = pricesLayoutOf(view!.prices.name, view!.prices.values);
+      await this.host.append(
+        view!.prices.name,
+        rows.map((row) => appendedRow(row, layout)),
+      );
       this.see(await this.host.look());
       return messages.rowsAdded(rows.length, view!.prices.name);
     });

@@ -5,6 +5,7 @@ import { type WorkbookView } from "../src/hosts/host";
 import { estimatePlan } from "../src/sheets/estimate";
 import { type SheetPlan } from "../src/sheets/plan";
 import { pricesName, pricesPlan } from "../src/sheets/prices";
+import { newPricesLayout, pricesLayoutOf } from "../src/sheets/prices-layout";
 import { messages } from "./messages";
 import { freeName } from "./names";
 
@@ -17,5 +18,6 @@ export function newEstimate(
   const name = freeName(messages.estimateSheet, sheetNames);
   const pricesSheet = prices?.name ?? freeName(pricesName, sheetNames);
   const first = prices ? [] : [pricesPlan([...examplePrices, ...rowsToAdd(missing)], pricesSheet)];
-  return { name, plans: [...first, estimatePlan(job, name, pricesSheet)] };
+  const layout = prices ? pricesLayoutOf(pricesSheet, prices.values) : newPricesLayout(pricesSheet);
+  return { name, plans: [...first, estimatePlan(job, name, layout)] };
 }

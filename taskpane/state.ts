@@ -3,7 +3,7 @@ import { allProblemsOf, newJob, problemsOf, readField, structureOf, type Job } f
 import { examplePrices, type PriceRow } from "../src/estimate/prices";
 import { type SheetContent, type WorkbookView } from "../src/hosts/host";
 import { isEstimate, readEstimate, type EstimateSheet } from "../src/sheets/keyed";
-import { readPrices } from "../src/sheets/prices";
+import { readPrices } from "../src/sheets/price-rows";
 
 /** The estimate sheet that the fields belong to, as last read. */
 export interface Source {

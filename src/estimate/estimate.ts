@@ -20,6 +20,8 @@ export interface PricedLine {
   amount: Decimal | null;
   taxed: boolean;
   example: boolean;
+  /** The day of its price where that is old. */
+  oldSince: number | null;
 }
 
 /** A whole estimate as figures. */
@@ -32,12 +34,14 @@ export interface Estimate {
   lines: PricedLine[];
   sums: Record<LineSection, Decimal>;
   charges: Charges;
-  /** Items that a line needs and the prices do not have, or have twice. */
+  /** Items that a line needs and the prices do not have, or do not let it use. */
   missing: PricedItem[];
   /** How many lines have no price; the total then is not one. */
   pricesMissing: number;
   /** How many lines stand on example prices. */
   onExamples: number;
+  /** How many lines stand on old prices. */
+  onOldPrices: number;
 }
 
 /**
@@ -76,6 +80,7 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
     missing: used.filter((line) => findPrice(prices, line).price === null),
     pricesMissing: lines.filter(({ price }) => price === null).length,
     onExamples: lines.filter(({ example }) => example).length,
+    onOldPrices: lines.filter(({ oldSince }) => oldSince !== null).length,
   };
 }
 
@@ -85,7 +90,7 @@ export function totalOf({ charges, pricesMissing }: Estimate): number | string {
 }
 
 function priced(line: TakeoffLine, prices: readonly PriceRow[]): PricedLine {
-  const { price, waste, taxed, example } = findPrice(prices, line);
+  const { price, waste, taxed, example, oldSince } = findPrice(prices, line);
   const bought = line.counted! * (1 + waste / 100);
   const quantity = line.whole ? roundUp(bought) : bought;
   return {
@@ -96,6 +101,7 @@ function priced(line: TakeoffLine, prices: readonly PriceRow[]): PricedLine {
     amount: price && lineAmount(quantity, price),
     taxed,
     example,
+    oldSince,
   };
 }
 
@@ -110,5 +116,6 @@ function ownPriced({ key, quantity, price, taxed }: OwnLine): PricedLine {
     amount,
     taxed,
     example: false,
+    oldSince: null,
   };
 }

@@ -1,10 +1,10 @@
 import { findPrice, priceKinds, unpricedRow, type PriceKind, type PricedItem, type PriceRow } from "./prices";
 
-/** An item that a line needs and the prices do not settle: no row for it, a row without a price, or more than one price. */
+/** An item that a line needs and the prices do not settle: no row for it, no row with a price, or none that may be used. */
 export interface MissingPrice {
   item: PricedItem;
   name: string;
-  why: "no row" | "no price" | "several prices";
+  why: "no row" | "no price" | "none chosen";
 }
 
 /** What an item is called, with its size: "Panel, 12 ft". */
@@ -18,7 +18,7 @@ export function missingPrices(missing: readonly PricedItem[], rows: readonly Pri
   const once = new Map(missing.map((item) => [itemName(item), item]));
   return [...once].map(([name, item]) => {
     const found = findPrice(rows, item);
-    const why = found.rows === 0 ? "no row" : found.priced > 1 ? "several prices" : "no price";
+    const why = found.rows === 0 ? "no row" : found.priced > 0 ? "none chosen" : "no price";
     return { item, name, why };
   });
 }

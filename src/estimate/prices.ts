@@ -16,6 +16,14 @@ export interface PriceRow {
   taxed: boolean;
   /** Still the invented example and not yet the user's own. */
   example: boolean;
+  /** Who sells it at this price; empty where that was not said. */
+  supplier: string;
+  /** The day of the price as a sheet counts days; null where that was not said. */
+  date: number | null;
+  /** True: this row is the one to use. False: never. Null: where it is the cheapest and no row is chosen. */
+  use: boolean | null;
+  /** Older than the days that the sheet of prices allows. */
+  old: boolean;
 }
 
 /** What a line looks for in the prices. */
@@ -26,30 +34,41 @@ export interface PricedItem {
 
 /** What the prices say of one item. */
 export interface FoundPrice {
-  /** Null where no row, or more than one, has a price for it. */
+  /** Null where no row that may be used has a price. */
   price: Decimal | null;
-  /** How many rows it has, and how many of them have a price. */
+  /** How many rows it has, and how many of them have a price, whether they may be used or not. */
   rows: number;
   priced: number;
   waste: number;
   taxed: boolean;
   example: boolean;
+  /** The day of the price where it is old, else null. */
+  oldSince: number | null;
 }
 
+const hasPrice = ({ price }: PriceRow) => price !== null && price >= 0;
+
 /**
- * What the user's prices say of an item. A price counts when exactly one row of that item and size has one of 0 or
- * more, so that two prices for one thing are never taken for one.
+ * What the user's prices say of an item: the chosen row where one is marked, else the cheapest that may be used; of
+ * several chosen ones the cheapest. Rows that tie count together: the greater waste, taxed, an example or old where one
+ * of them is. Where no row has a price, the waste of those that may be used counts.
  */
 export function findPrice(rows: readonly PriceRow[], { item, size }: PricedItem): FoundPrice {
   const found = rows.filter((row) => row.item === item && (size === null || row.size === size));
-  const priced = found.filter((row) => row.price !== null && row.price >= 0);
+  const chosen = found.filter(({ use }) => use === true);
+  const usable = chosen.length > 0 ? chosen : found.filter(({ use }) => use === null);
+  const priced = usable.filter(hasPrice);
+  const least = priced.length > 0 ? Math.min(...priced.map(({ price }) => price!)) : null;
+  const used = priced.filter(({ price }) => price === least);
+  const oldDays = used.filter(({ old }) => old).map(({ date }) => date!);
   return {
-    price: priced.length === 1 ? new Decimal(priced[0].price!) : null,
+    price: least === null ? null : new Decimal(least),
     rows: found.length,
-    priced: priced.length,
-    waste: found.reduce((sum, row) => sum + row.waste, 0),
-    taxed: found.some((row) => row.taxed),
-    example: found.some((row) => row.example),
+    priced: found.filter(hasPrice).length,
+    waste: Math.max(0, ...(least === null ? usable : used).map(({ waste }) => waste)),
+    taxed: used.some((row) => row.taxed),
+    example: used.some((row) => row.example),
+    oldSince: oldDays.length > 0 ? Math.max(...oldDays) : null,
   };
 }
 
@@ -65,6 +84,10 @@ export function unpricedRow({ item, size }: PricedItem): PriceRow {
     waste: 0,
     taxed: kind.taxed,
     example: false,
+    supplier: "",
+    date: null,
+    use: null,
+    old: false,
   };
 }
 

@@ -93,7 +93,8 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         put(row, columns.price, says[`${key}_price`], "money"),
         put(row, columns.amount, says[`${key}_amount`], "money"),
         put(row, columns.taxed, says[`${key}_taxed`], "mark"),
-        put(row, columns.note, says[`${key}_note`], "note"),
+        put(row, columns.note, says[`${key}_note`], "priceNote"),
+        ...(says[`${key}_pick`] ? [put(row, columns.pick, says[`${key}_pick`], "key")] : []),
         put(row, columns.count, says[`${key}_count`], style),
         ...["fewer", "more"].flatMap((side) =>
           says[`${key}_${side}`] ? [put(row, columns[side as "fewer"], says[`${key}_${side}`], "count")] : [],

@@ -30,7 +30,7 @@ import {
   type Sheet,
 } from "./formula-terms";
 import { messages } from "./messages";
-import { lookUp } from "./prices";
+import { lookUp } from "./price-look-up";
 
 const percentOf = (base: Term, percent: Term) => call("ROUND", over(times(base, number(percent)), 100), 2);
 
@@ -93,10 +93,11 @@ export function lineFormulas(
   const { at } = cellsOf(sheet);
   const count = at(`${key}_count`);
   const used = (then: Term) => when(operate(number(count), "=", 0), "", then);
-  const found = lookUp(sheet.prices, item, size);
-  const bought = times(count, plus(1, over(found.waste, 100)));
   const price = at(`${key}_price`);
+  const found = lookUp(sheet.prices, { item, size, pick: at(`${key}_pick`), price });
+  const bought = times(count, plus(1, over(found.waste, 100)));
   return {
+    ...(found.pick && { [`${key}_pick`]: found.pick }),
     [`${key}_quantity`]: used(whole ? roundedUp(bought) : bought),
     [`${key}_price`]: used(found.price),
     [`${key}_amount`]: used(
@@ -107,7 +108,7 @@ export function lineFormulas(
       ),
     ),
     [`${key}_taxed`]: used(found.taxed),
-    [`${key}_note`]: used(found.example),
+    [`${key}_note`]: used(found.note),
   };
 }
 

@@ -31,6 +31,7 @@ import { messages } from "./messages";
 import { panelFormulas } from "./panel-formulas";
 import { postFormulas } from "./post-formulas";
 import { postItems } from "./post-items";
+import { newPricesLayout, type PricesLayout } from "./prices-layout";
 import { staleFormulas } from "./stale-formulas";
 import { type PlanCell, type SheetPlan } from "./plan";
 
@@ -38,14 +39,14 @@ import { type PlanCell, type SheetPlan } from "./plan";
 export const estimateMark = "penstake estimate 1";
 
 /** The sheet of an estimate of a job's structure: the job's answers in its inputs, everything else as live formulas. */
-export function estimatePlan(job: Job, name: string, prices: string): SheetPlan {
+export function estimatePlan(job: Job, name: string, prices: string | PricesLayout): SheetPlan {
   const structure = structureOf(job);
   const cautions = cautionsOf(structure);
   const { sections, after } = laidOut(structure);
   const places = placesOf(sections);
   const sheet: Sheet = {
     places: { ...places, ...besideCounts(places) },
-    prices,
+    prices: typeof prices === "string" ? newPricesLayout(prices) : prices,
     structure,
     lines: { from: sections[0].heading, to: sections.at(-1)!.heading - 1 },
   };
@@ -120,29 +121,31 @@ function keysIn({ row, column, says }: PlanCell): [key: string, address: string]
   return pairs.map(([name, key]) => [key, address({ row, column: columns[name as ColumnName] })]);
 }
 
-const widths = [14, 29, 10, 8, 12, 12, 6, 12, 2, 27, 13, 10, 16, 11, 10, 9, 9, 12, 12];
+const widths = [14, 29, 10, 8, 12, 12, 6, 15, 2, 27, 13, 10, 16, 11, 10, 9, 9, 9, 12, 12];
 
 /** The widths of an estimate's columns. Posts are chosen by longer words, and hidden columns hold what they were figured from. */
 const widthsOf = (structure: Structure) =>
   structure === "panel pen"
-    ? widths.slice(0, columns.more + 1)
+    ? widths.slice(0, columns.pick + 1)
     : widths.map((width, column) => (column === columns.input ? 18 : width));
 
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];
 const inputHeaderStyles = [left, right, center, right, right, right];
-const hiddenColumns: number[] = [columns.key, columns.fewer, columns.more, columns.written, columns.fixed];
+const { key, fewer, more, pick, written, fixed } = columns;
+const hiddenColumns: number[] = [key, fewer, more, pick, written, fixed];
 
-/** The hidden counts with one panel fewer and one more stand beside each panel's count. */
+/** What stands hidden beside a line's count: which rows of the prices it may use, and a panel's counts with one fewer and one more. */
 function besideCounts(places: Sheet["places"]): Sheet["places"] {
-  const counts = Object.entries(places).filter(([key]) => key.startsWith("panel_") && key.endsWith("_count"));
-  return Object.fromEntries(
-    counts.flatMap(([key, place]) => [
-      [key.replace("_count", "_fewer"), { ...place, column: columns.fewer }],
-      [key.replace("_count", "_more"), { ...place, column: columns.more }],
-    ]),
-  );
+  const beside = (key: string, name: "fewer" | "more" | "pick") =>
+    [key.replace(/_count$/, `_${name}`), { ...places[key], column: columns[name] }] as const;
+  const counts = Object.keys(places).filter((key) => key.endsWith("_count"));
+  const panels = counts.filter((key) => key.startsWith("panel_"));
+  return Object.fromEntries([
+    ...counts.map((key) => beside(key, "pick")),
+    ...panels.flatMap((key) => [beside(key, "fewer"), beside(key, "more")]),
+  ]);
 }
 
 /** The formulas of the pen as built, of its supplies, and of what it cannot follow by itself. */

@@ -2,13 +2,14 @@ import { fieldOf, slotKeys, type SlotList } from "../estimate/fields";
 import { type Structure } from "../estimate/structures";
 import { type Place } from "./address";
 import { columns } from "./estimate-layout";
+import { type PricesLayout } from "./prices-layout";
 import { call, cell, number, operate, plus, range, when, type Expression, type Term } from "./expression";
 
 /** Where the keys of an estimate stand, and what surrounds it. */
 export interface Sheet {
   places: Record<string, Place>;
-  /** The name of the sheet of prices. */
-  prices: string;
+  /** Where the sheet of prices holds what. */
+  prices: PricesLayout;
   structure: Structure;
   /** First and last row of the sections of lines. */
   lines: { from: number; to: number };

@@ -55,7 +55,22 @@ export const messages = {
   yesOrNo: "Write yes or no.",
   pricesTitle: "Prices",
   pricesHint:
-    "These are yours: type over any of them. An example mark goes away with the first price of your own. Copy a row to add a size.",
+    'These are yours: type over any of them. An example mark goes away with the first price of your own. Copy a row to add a size or a supplier: the row with yes under Use counts, else the cheapest (with "chosen" above Use: none), and never one with no.',
+  pricesHeaders: [
+    "Item",
+    "Size",
+    "Unit",
+    "Unit price",
+    "Waste %",
+    "Taxed",
+    "Mark",
+    "Supplier",
+    "Date",
+    "Use",
+  ],
+  daysUntilOld: "Days until a price is old",
+  cheapestOrChosen: "Write cheapest, or chosen to use only rows with yes.",
+  dateOfPrice: "Write a date, such as 2026-04-09.",
   footer: "Figures are for planning. Local codes, permits and licensed practice come first.",
   answers: {
     panels: (length: number) => `Panels of ${length} ft`,

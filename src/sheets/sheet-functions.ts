@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import { isError, type Cell } from "../units/cell";
+import { dayOf } from "../units/day";
 import { single, toNumber, toText, type Value } from "./value";
 
 type Work = (terms: (() => Value)[]) => Value;
@@ -81,6 +82,15 @@ function fulfilled(terms: (() => Value)[]): boolean[] {
   return met;
 }
 
+/** A function of the numbers in its first range beside which all criteria are fulfilled. */
+const ofThoseThatFit =
+  (fold: (found: number[]) => number): Work =>
+  ([folded, ...pairs]) => {
+    const met = fulfilled(pairs);
+    const found = [...cells([folded])].map(({ value }) => value);
+    return fold(found.filter((value, k): value is number => met[k] && typeof value === "number"));
+  };
+
 function matches(value: Cell, wanted: Cell): boolean {
   if (typeof wanted === "number") return value === wanted;
   const asked = String(wanted ?? "");
@@ -94,7 +104,7 @@ function matches(value: Cell, wanted: Cell): boolean {
 
 /** The fewest terms of the functions that need more than one, or none. */
 export const leastTerms: Record<string, number | undefined> = {
-  PI: 0, IF: 2, IFERROR: 2, INDEX: 2, COUNTIF: 2, COUNTIFS: 2, SUMIFS: 3, ROUND: 2, ROUNDUP: 2, ROUNDDOWN: 2,
+  PI: 0, IF: 2, IFERROR: 2, INDEX: 2, COUNTIF: 2, COUNTIFS: 2, SUMIFS: 3, MINIFS: 3, MAXIFS: 3, TODAY: 0, ROUND: 2, ROUNDUP: 2, ROUNDDOWN: 2,
 }; // prettier-ignore
 
 /** The functions of the spreadsheet that documents use. Terms are evaluated on demand, so IF looks only where it must. */
@@ -128,13 +138,10 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   COUNT: (terms) => [...cells(terms)].filter(({ value }) => typeof value === "number").length,
   COUNTIF: (terms) => fulfilled(terms).filter(Boolean).length,
   COUNTIFS: (terms) => fulfilled(terms).filter(Boolean).length,
-  SUMIFS: ([sum, ...pairs]) => {
-    const met = fulfilled(pairs);
-    return [...cells([sum])].reduce(
-      (all, { value }, k) => all + (met[k] && typeof value === "number" ? value : 0),
-      0,
-    );
-  },
+  SUMIFS: ofThoseThatFit((found) => found.reduce((sum, x) => sum + x, 0)),
+  MINIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),
+  MAXIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.max(a, b)) : 0)),
+  TODAY: () => dayOf(new Date()),
   INDEX: (terms) => {
     const value = terms[0]();
     const [first, second = 1] = terms.slice(1).map((term) => toNumber(single(term())));

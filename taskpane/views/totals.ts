@@ -32,10 +32,13 @@ const say = {
   missing: (count: number) => `${count} ${count === 1 ? "price" : "prices"} missing`,
   noRow: "no row in the prices",
   noPrice: "a row without a price",
-  several: "more than one price",
+  noneChosen: "prices, of which none is marked to use",
   add: (sheet: string) => `Add rows for them to ${sheet}`,
   withFirst: "Rows for them are added when the estimate is written.",
   examples: (lines: number) => `${lines === 1 ? "1 line stands" : `${lines} lines stand`} on example prices`,
+  old: (lines: number) => `${lines === 1 ? "1 line stands" : `${lines} lines stand`} on old prices`,
+  askAgain:
+    "The note beside such a line says of which day its price is. How many days make it old stands at the head of the prices sheet.",
   ownPrices: "Type your own on the prices sheet; the example mark then goes.",
   allPriced: "On your own prices",
 };
@@ -43,7 +46,7 @@ const say = {
 const whyMissing: Record<MissingPrice["why"], string> = {
   "no row": say.noRow,
   "no price": say.noPrice,
-  "several prices": say.several,
+  "none chosen": say.noneChosen,
 };
 
 /** The bar at the foot: the total and what it comes to, what it stands on, and the one main button. */
@@ -128,6 +131,7 @@ function notesView(context: Context, written: Source | undefined): TemplateResul
     ...(own.length ? [troubled ? say.errors : say.own] : []),
     ...(missing.length ? [say.missing(missing.length)] : []),
     ...(result?.made.onExamples ? [say.examples(result.made.onExamples)] : []),
+    ...(result?.made.onOldPrices ? [say.old(result.made.onOldPrices)] : []),
   ];
   if (heads.length === 0 && (written || !source)) return html`<p class="notes">${result ? say.allPriced : nothing}</p>`;
   return html`<details class="notes">
@@ -143,6 +147,7 @@ function notesView(context: Context, written: Source | undefined): TemplateResul
       }
       ${source && own.length ? ownView(source, own) : nothing} ${missing.length ? missingView(context, missing) : nothing}
       ${result?.made.onExamples ? html`<p>${say.ownPrices}</p>` : nothing}
+      ${result?.made.onOldPrices ? html`<p>${say.askAgain}</p>` : nothing}
     </div>
   </details>`;
 } // prettier-ignore

@@ -6,10 +6,10 @@ const stake = { item: "stake", size: null };
 
 describe("missing prices", () => {
   it("names each item once, with its size, and says what is wrong", () => {
-    const twice = [...examplePrices, ...examplePrices.filter(({ item }) => item === "stake")];
-    expect(missingPrices([fourteen, fourteen, stake], twice)).toEqual([
+    const passed = examplePrices.map((row) => (row.item === "stake" ? { ...row, use: false } : row));
+    expect(missingPrices([fourteen, fourteen, stake], passed)).toEqual([
       { item: fourteen, name: "Panel, 14 ft", why: "no row" },
-      { item: stake, name: "Layout stake", why: "several prices" },
+      { item: stake, name: "Layout stake", why: "none chosen" },
     ]);
     expect(missingPrices([fourteen], [unpricedRow(fourteen)])[0].why).toBe("no price");
     expect(itemName({ item: "haul", size: 12 })).toBe("Truck load hauled, 12 cu yd");
