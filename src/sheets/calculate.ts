@@ -1,4 +1,5 @@
 import { type Cell } from "../units/cell";
+import { type Place } from "./address";
 import { cellsByPlace } from "./cells-by-place";
 import { evaluate, Unknown, type PenFunction } from "./evaluate";
 import { type Expression } from "./expression";
@@ -40,12 +41,29 @@ export function calculate(
     return known.get(cell)!;
   };
 
+  const ranges = new Map<string, Cell[][]>();
+
+  /** A rectangle that many formulas look at is read once, as soon as all its cells are worked out. */
+  const rangeOn = (sheet: string, from: Place, to: Place, read: () => Cell[][]): Cell[][] => {
+    const area = { sheet, top: from.row, left: from.column, bottom: to.row, right: to.column };
+    const key = JSON.stringify(area);
+    const found = ranges.get(key) ?? read();
+    if (!ranges.has(key) && book.within(area).every((cell) => known.has(cell))) ranges.set(key, found);
+    return found;
+  };
+
   function work(cell: Located): Cell {
     busy.add(cell);
     const cellAt = (place: { sheet?: string; row: number; column: number }) =>
       lookAt(book.at(place.sheet ?? cell.sheet, place));
     try {
-      const value = single(evaluate(cell.says, { cell: cellAt, pen }));
+      const value = single(
+        evaluate(cell.says, {
+          cell: cellAt,
+          range: (from, to, read) => rangeOn(from.sheet ?? cell.sheet, from, to, read),
+          pen,
+        }),
+      );
       // A formula that gives a blank cell shows 0.
       return value === null && cell.says.kind !== "constant" ? 0 : value;
     } catch (reason) {

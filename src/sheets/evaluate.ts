@@ -10,6 +10,8 @@ export type PenFunction = (...terms: (Value | undefined)[]) => Value;
 /** Where the walker finds the content of other cells and the functions of this add-in. */
 export interface Surroundings {
   cell(place: Place): Cell;
+  /** A rectangle that was read before; `read` reads it. */
+  range?(from: Place, to: Place, read: () => Cell[][]): Cell[][];
   pen(name: string): PenFunction;
 }
 
@@ -65,14 +67,17 @@ const isOne = (value: Value): value is Cell[][] =>
 
 function rectangle(from: Place, to: Place, around: Surroundings): Cell[][] {
   if ((to.row - from.row + 1) * (to.column - from.column + 1) > LARGEST_RANGE) throw new Unknown("range");
-  const rows: Cell[][] = [];
-  for (let row = from.row; row <= to.row; row++) {
-    const cells: Cell[] = [];
-    for (let column = from.column; column <= to.column; column++)
-      cells.push(around.cell({ sheet: from.sheet, row, column }));
-    rows.push(cells);
-  }
-  return rows;
+  const read = () => {
+    const rows: Cell[][] = [];
+    for (let row = from.row; row <= to.row; row++) {
+      const cells: Cell[] = [];
+      for (let column = from.column; column <= to.column; column++)
+        cells.push(around.cell({ sheet: from.sheet, row, column }));
+      rows.push(cells);
+    }
+    return rows;
+  };
+  return around.range ? around.range(from, to, read) : read();
 }
 
 function operation(operator: Operator, left: Cell, right: Cell): Cell {

@@ -15,25 +15,27 @@ const wholeColumnsOrRows =
   /^(?:(?:'((?:[^']|'')+)'|([^!':[]+))!)?\$?(?:([A-Z]{1,3}):\$?([A-Z]{1,3})|(\d+):\$?(\d+))$/i;
 
 /**
- * The cells that an expression on `sheet` looks at, or "anything" where only a spreadsheet can tell (a name, a
+ * The cells that an expression on `sheet` looks at, each area once, or "anything" where only a spreadsheet can tell (a name, a
  * table, a function that makes addresses).
  */
 export function precedents(whole: Expression, sheet: string): Area[] | "anything" {
-  const found: Area[] = [];
+  const found = new Map<string, Area>();
+  const add = (area: Area) =>
+    found.set([area.sheet, area.top, area.left, area.bottom, area.right].join("!"), area);
   for (const part of parts(whole)) {
     if (part.kind === "cell" || part.kind === "range") {
       const [from, to] = part.kind === "cell" ? [part.place, part.place] : [part.from, part.to];
       const on = from.sheet ?? sheet;
-      found.push({ sheet: on, top: from.row, left: from.column, bottom: to.row, right: to.column });
+      add({ sheet: on, top: from.row, left: from.column, bottom: to.row, right: to.column });
     } else if (part.kind === "verbatim") {
       if (part.text.startsWith("{")) continue;
       const area = stripe(part.text, sheet);
       if (!area) return "anything";
-      found.push(area);
+      add(area);
     } else if (part.kind === "call" && (part.name === "INDIRECT" || part.name === "OFFSET"))
       return "anything";
   }
-  return found;
+  return [...found.values()];
 }
 
 /** Whole columns or whole rows, as they are written. */

@@ -70,14 +70,14 @@ const truth = (terms: (() => Value)[], fold: (found: boolean[]) => boolean): Cel
   return found.length ? fold(found) : valueError;
 };
 
-/** Pairs of range and criterion, as COUNTIFS takes them: which places fulfil all. */
+/** Pairs of range and criterion, as COUNTIFS takes them: which places fulfil all. Where none is left, the others are not looked at. */
 function fulfilled(terms: (() => Value)[]): boolean[] {
   let met: boolean[] = [];
   for (let k = 0; k + 1 < terms.length; k += 2) {
+    if (k > 0 && !met.includes(true)) break;
     const tested = [...cells([terms[k]])].map(({ value }) => value);
-    const wanted = single(terms[k + 1]());
-    const fits = tested.map((value) => matches(value, wanted));
-    met = k === 0 ? fits : met.map((so, index) => so && fits[index]);
+    const fits = criterion(single(terms[k + 1]()));
+    met = k === 0 ? tested.map(fits) : met.map((so, index) => so && fits(tested[index] ?? null));
   }
   return met;
 }
@@ -91,15 +91,17 @@ const ofThoseThatFit =
     return fold(found.filter((value, k): value is number => met[k] && typeof value === "number"));
   };
 
-function matches(value: Cell, wanted: Cell): boolean {
-  if (typeof wanted === "number") return value === wanted;
+/** What a criterion asks of a cell. */
+function criterion(wanted: Cell): (value: Cell) => boolean {
+  if (typeof wanted === "number") return (value) => value === wanted;
   const asked = String(wanted ?? "");
   const [, operator, rest] = /^(<>|<=|>=|<|>|=)?(.*)$/s.exec(asked)!;
-  const limit = rest === "" ? null : Number(rest);
+  const limit = rest === "" ? NaN : Number(rest);
   if (operator && operator !== "=" && operator !== "<>")
-    return typeof value === "number" && limit !== null && { "<": value < limit, ">": value > limit, "<=": value <= limit, ">=": value >= limit }[operator]!; // prettier-ignore
-  const same = String(value ?? "").toLowerCase() === rest.toLowerCase();
-  return operator === "<>" ? !same : same;
+    return (value) =>
+      typeof value === "number" && { "<": value < limit, ">": value > limit, "<=": value <= limit, ">=": value >= limit }[operator]!; // prettier-ignore
+  const text = rest.toLowerCase();
+  return (value) => (String(value ?? "").toLowerCase() === text) === (operator !== "<>");
 }
 
 /** The fewest terms of the functions that need more than one, or none. */
