@@ -3,7 +3,7 @@ import { HostError, type SheetContent, type WorkbookHost } from "../../src/hosts
 import { isOfKind, type Kind } from "../../src/sheets/documents/marks";
 import { estimateSource, type EstimateSource } from "../../src/sheets/documents/source";
 import { isEstimate } from "../../src/sheets/keyed";
-import { readPrices } from "../../src/sheets/prices";
+import { readPrices } from "../../src/sheets/price-rows";
 import { Refusal } from "../../src/units/refusal";
 
 /** A whole workbook as it was read, for documents over several of its sheets. */
