@@ -125,8 +125,11 @@ export const styles = {
   letterTotalLabel: { size: 14, bold: true, color: ink, align: "left", line: "top" },
   letterTotal: { size: 14, bold: true, color: ink, align: "right", line: "top", format: dollars },
   letterHead: { size: 9, bold: true, color: ink, fill: "F1F3F5", align: "left" },
+  letterHeadCenter: { size: 9, bold: true, color: ink, fill: "F1F3F5", align: "center" },
   letterHeadRight: { size: 9, bold: true, color: ink, fill: "F1F3F5", align: "right" },
   letterSigned: { size: 9, color: faint, align: "left", line: "top" },
+  fillMoney: { size: 10, color: ink, align: "right", format: "#,##0.00##", line: "box" },
+  fillWords: { size: 10, color: ink, align: "left", line: "box", wrap: true },
   letterStamp: { size: 22, bold: true, color: "8A1C1C", align: "center" },
 } satisfies Record<string, CellStyle>;
 

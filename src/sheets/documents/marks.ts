@@ -7,6 +7,10 @@ export const marks = {
   together: "penstake together 1",
   "change order": "penstake change order 1",
   invoice: "penstake invoice 1",
+  "price request": "penstake price request 1",
+  "purchase order": "penstake purchase order 1",
+  tickets: "penstake tickets 1",
+  "close-out": "penstake close-out 1",
 } as const;
 
 /** A kind of document over estimates. */

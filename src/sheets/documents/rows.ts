@@ -5,8 +5,8 @@ import { cell, type Expression, type Term } from "../expression";
 import { type PlanCell, type PlanPicture } from "../plan";
 import { type StyleName } from "../styles";
 
-/** The columns of a document over estimates: its keys, hidden, and what is printed. */
-export const columns = { key: 0, item: 1, words: 2, quantity: 3, unit: 4, price: 5, amount: 6 } as const;
+/** The columns of a document over estimates: its keys, hidden; what is printed, in some with one more column; an entry beside the page. */
+export const columns = { key: 0, item: 1, words: 2, quantity: 3, unit: 4, price: 5, amount: 6, more: 7, beside: 15 } as const;
 
 /** A column by its name: what key cells write before each key. */
 export type ColumnName = keyof typeof columns;

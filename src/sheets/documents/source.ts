@@ -1,3 +1,4 @@
+import { type Bought } from "../../estimate/bought-items";
 import { estimate, type Estimate } from "../../estimate/estimate";
 import { fieldOf, fields, fieldsOf } from "../../estimate/fields";
 import { readField, type Job } from "../../estimate/job";
@@ -102,3 +103,12 @@ export function builtFrom(sources: readonly EstimateSource[]): UsedInput[] {
 /** The inputs of these keys, whatever their sections. */
 export const usedOf = (source: EstimateSource, keys: readonly string[]): UsedInput[] =>
   keys.map((key) => ({ label: fieldOf(key).label, value: source.job[key], now: placeIn(source, key) }));
+
+/** What an estimate buys, with the quantities that its sheet shows, the user's own changes included. */
+export const boughtOf = ({ sheet, made }: EstimateSource): Bought => ({
+  takeoff: made.takeoff,
+  quantityOf(key) {
+    const value = sheet.cells[`${key}_quantity`]?.value;
+    return typeof value === "number" ? value : undefined;
+  },
+});
