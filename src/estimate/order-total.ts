@@ -2,7 +2,11 @@ import { Decimal } from "decimal.js";
 import { cents, lineAmount } from "./charges";
 
 /** Whether a seller puts sales tax on an order. */
-export const taxStatuses = ["taxed", "exempt: certificate attached", "for resale: certificate attached"] as const;
+export const taxStatuses = [
+  "taxed",
+  "exempt: certificate attached",
+  "for resale: certificate attached",
+] as const;
 
 /** One line of an order; a price of null is not agreed yet. */
 export interface OrderLine {

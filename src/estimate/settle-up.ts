@@ -83,8 +83,7 @@ export function settledSand(
   area: number,
 ): SettledSand {
   const cubicYards = items.reduce(
-    (sum, { sand, unit }, k) =>
-      sand ? sum + settled[k].delivered / (unit === "ton" ? tonsPerCy : 1) : sum,
+    (sum, { sand, unit }, k) => (sand ? sum + settled[k].delivered / (unit === "ton" ? tonsPerCy : 1) : sum),
     0,
   );
   return { cubicYards, depth: depthOf(cubicYards, area) };

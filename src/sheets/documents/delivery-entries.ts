@@ -14,7 +14,12 @@ export const addressEntries = {
 } as const;
 
 /** Who takes a load off a truck. */
-const unloaders = ["the truck dumps it", "the driver, with the truck's own lift", "we do, by hand", "we do, with a machine"];
+const unloaders = [
+  "the truck dumps it",
+  "the driver, with the truck's own lift",
+  "we do, by hand",
+  "we do, with a machine",
+];
 
 /** What a driver has to know. */
 export const deliveryEntries: readonly Entry[] = [

@@ -28,11 +28,13 @@ const taxEntries = {
 
 const terms = textEntry("terms", "Terms", "Condiciones", say.usualTerms);
 const payment = textEntry("payment", "Payment", "Pago", "30 days from invoice");
-const { answerBy: _, ...addresses } = addressEntries;
+const { number: ownNumber, supplier, business, contact, date, jobNumber } = addressEntries;
+const addresses = [supplier, business, contact, date, jobNumber];
 
 /** The entries of a purchase order, in their order. */
 export const orderEntries: readonly Entry[] = [
-  ...Object.values(addresses),
+  ownNumber,
+  ...addresses,
   ...deliveryEntries,
   ...Object.values(taxEntries),
   supplierEntries.freight,
@@ -56,12 +58,11 @@ export function purchaseOrderPlan(
   const taxed = (at: At) => call("SUMIFS", column(at, "amount"), column(at, "taxed"), "yes");
   const isTaxed = (at: At) => operate(at(taxEntries.status.key), "=", taxStatuses[0]);
   const cents = (money: Expression) => call("ROUND", money, 2);
-  const { number: ownNumber, ...address } = addresses;
   const rows: Row[] = [
     titleRow(say.order, (at) => text(say.number(say.order), at(ownNumber.key))),
     { ...row(ownNumber), height: 15 },
-    ...Object.values(address).map(row),
-    wide(saidRow((at) => text(say.onTickets, at(addresses.jobNumber.key)), "letterStrong")),
+    ...addresses.map(row),
+    wide(saidRow((at) => text(say.onTickets, at(jobNumber.key)), "letterStrong")),
     gap(),
     wide(headingRow(say.items)),
     headRow(["item", "words", "quantity", "unit", "price", "amount", "taxed"]),

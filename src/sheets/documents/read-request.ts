@@ -29,8 +29,7 @@ export interface FilledRequest {
 type Head = "item" | "words" | "quantity" | "unit" | "price" | "lead" | "available";
 const heads: readonly Head[] = ["item", "words", "quantity", "unit", "price", "lead", "available"];
 
-const textOf = (cell: Cell | undefined): string =>
-  isError(cell) ? cell.error : String(cell ?? "").trim();
+const textOf = (cell: Cell | undefined): string => (isError(cell) ? cell.error : String(cell ?? "").trim());
 
 /** The columns of the lines, by head; nothing where this row is no row of heads. */
 function headsIn(row: readonly Cell[]): Partial<Record<Head, number>> | undefined {
@@ -60,7 +59,7 @@ function readAmount(cell: Cell): number | undefined {
 
 /**
  * Reads a filled-in price request from what its sheet shows, wherever its rows and columns stand now and whatever else
- * was written round them: every row below the heads with a quantity, a unit or a price is a line. Refuses a sheet
+ * was written round them: every row below the heads with a quantity or a price is a line. Refuses a sheet
  * without the heads, or without a line under them.
  */
 export function readRequest({ values }: Pick<Shown, "values">): FilledRequest {
@@ -71,7 +70,7 @@ export function readRequest({ values }: Pick<Shown, "values">): FilledRequest {
   const lines = values.slice(at + 1).flatMap((cells, below): FilledLine[] => {
     const of = (head: Head): Cell => (columns[head] === undefined ? null : (cells[columns[head]!] ?? null));
     const filled = (head: Head) => textOf(of(head)) !== "";
-    if (headsIn(cells) || !(filled("quantity") || filled("unit") || filled("price"))) return [];
+    if (headsIn(cells) || !(filled("quantity") || filled("price"))) return [];
     const row = at + 1 + below;
     const item = textOf(of("item"));
     if (item === "") {

@@ -6,7 +6,17 @@ import { type PlanCell, type PlanPicture } from "../plan";
 import { type StyleName } from "../styles";
 
 /** The columns of a document over estimates: its keys, hidden; what is printed, in some with one more column; an entry beside the page. */
-export const columns = { key: 0, item: 1, words: 2, quantity: 3, unit: 4, price: 5, amount: 6, more: 7, beside: 15 } as const;
+export const columns = {
+  key: 0,
+  item: 1,
+  words: 2,
+  quantity: 3,
+  unit: 4,
+  price: 5,
+  amount: 6,
+  more: 7,
+  beside: 15,
+} as const;
 
 /** A column by its name: what key cells write before each key. */
 export type ColumnName = keyof typeof columns;

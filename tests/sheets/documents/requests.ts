@@ -9,7 +9,7 @@ import { type SheetPlan } from "../../../src/sheets/plan";
 import { type SheetData } from "../../../src/sheets/workbook-content";
 import { type Cell } from "../../../src/units/cell";
 import { shownBy } from "../shown";
-import { sourcesOf, worked } from "./books";
+import { ownPrices, sourcesOf, worked } from "./books";
 
 /** What the user writes into a request that no job knows. */
 export const asked: Record<string, FieldValue> = {
@@ -39,13 +39,16 @@ export interface Made {
 
 /** The request over some jobs, with every cell worked out. */
 export function requestOf(jobs: readonly Job[], more: Record<string, FieldValue> = {}): Made {
-  const { plans, sources } = sourcesOf(jobs);
+  const { plans, sources } = sourcesOf(jobs, oddPrices);
   const items = boughtItems(sources.map(boughtOf));
   const known = sources.map(({ job }) => job);
   const entries = { ...specDefaults(items, known), ...deliveryDefaults(known), ...asked, ...more };
   const request = priceRequestPlan({ sources, items, entries }, "Price request");
   return { plans, sources, items, entries, request, sheet: worked(plans, request) };
 }
+
+/** Prices whose cents nothing else on a sheet shows. */
+const oddPrices = ownPrices.map((row) => ({ ...row, price: row.price === null ? null : row.price + 0.37 }));
 
 /** What a sheet shows, with other values typed into it. */
 export function filledIn(sheet: SheetData, typed: readonly { row: number; column: number; value: Cell }[]) {
