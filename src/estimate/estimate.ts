@@ -1,7 +1,9 @@
 import { Decimal } from "decimal.js";
 import { roundUp } from "../units/rounding";
-import { charge, lineAmount, type Charges } from "./charges";
-import { type Job } from "./job";
+import { charge, lineAmount, type Charges, type LineCost, type Rates } from "./charges";
+import { costKinds, costOf, type CostKind } from "./cost-kinds";
+import { type Rounding, type TaxBase } from "./fields";
+import { choiceOf, type Job } from "./job";
 import { messages } from "./messages";
 import { lineSections, sectionOfOwn, type LineSection, type OwnLine } from "./own-lines";
 import { isPosted, penOf, type Pen } from "./pen";
@@ -58,8 +60,6 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
     ...used.map((line) => priced(line, prices)),
     ...own.filter(({ quantity }) => quantity !== null).map(ownPriced),
   ];
-  const total = (some: PricedLine[]) =>
-    some.reduce((sum, { amount }) => sum.plus(amount ?? 0), new Decimal(0));
   const sums = Object.fromEntries(
     lineSections.map((section) => [section, total(lines.filter((line) => line.section === section))]),
   ) as Record<LineSection, Decimal>;
@@ -70,13 +70,7 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
     takeoff: counted,
     lines,
     sums,
-    charges: charge(total(lines), total(lines.filter(({ taxed }) => taxed)), {
-      tax: Number(job.tax),
-      contingency: Number(job.contingency),
-      overhead: Number(job.overhead),
-      profit: Number(job.profit),
-      profitKind: job.profit_kind === "margin" ? "margin" : "markup",
-    }),
+    charges: charge(costOfLines(lines), ratesOf(job)),
     missing: used.filter((line) => findPrice(prices, line).price === null),
     pricesMissing: lines.filter(({ price }) => price === null).length,
     onExamples: lines.filter(({ example }) => example).length,
@@ -84,12 +78,50 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
   };
 }
 
+const total = (some: readonly PricedLine[]) =>
+  some.reduce((sum, { amount }) => sum.plus(amount ?? 0), new Decimal(0));
+
+/** The cost of some lines, by what it is for; a line without a price counts as nothing. */
+export const costOfLines = (lines: readonly PricedLine[]): LineCost => ({
+  direct: total(lines),
+  taxed: total(lines.filter(({ taxed }) => taxed)),
+  kinds: Object.fromEntries(
+    costKinds.map((kind) => [kind, total(lines.filter((line) => costOf(line) === kind))]),
+  ) as Record<CostKind, Decimal>,
+});
+
+/** What a job's answers put on top of its lines. */
+export function ratesOf(job: Job): Rates {
+  const percent = (key: string) => Number(job[key] ?? 0);
+  return {
+    burden: percent("burden"),
+    tax: percent("tax"),
+    taxOn: choiceOf(job, "tax_on") as TaxBase,
+    contingency: percent("contingency"),
+    overhead: percent("overhead"),
+    markups: {
+      material: percent("markup_material"),
+      labor: percent("markup_labor"),
+      rental: percent("markup_rental"),
+      sub: percent("markup_sub"),
+    },
+    profit: percent("profit"),
+    profitKind: job.profit_kind === "margin" ? "margin" : "markup",
+    minimum: percent("minimum"),
+    rounding: choiceOf(job, "rounding") as Rounding,
+  };
+}
+
 /** The total as the estimate says it: money, or how many prices it still waits for. */
-export function totalOf({ charges, pricesMissing }: Estimate): number | string {
+export function totalOf({
+  charges,
+  pricesMissing,
+}: Pick<Estimate, "charges" | "pricesMissing">): number | string {
   return pricesMissing > 0 ? messages.pricesMissing(pricesMissing) : charges.total.toNumber();
 }
 
-function priced(line: TakeoffLine, prices: readonly PriceRow[]): PricedLine {
+/** A line of the takeoff on these prices, its waste bought on top. */
+export function priced(line: TakeoffLine, prices: readonly PriceRow[]): PricedLine {
   const { price, waste, taxed, example, oldSince } = findPrice(prices, line);
   const bought = line.counted! * (1 + waste / 100);
   const quantity = line.whole ? roundUp(bought) : bought;

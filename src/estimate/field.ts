@@ -11,7 +11,19 @@ export type Language = keyof Label;
 
 /** The groups that fields stand in, in the order of the estimate sheet. */
 export type Section =
-  "job" | "pen" | "layout" | "fence" | "holes" | "gates" | "footing" | "hauling" | "supplies" | "charges";
+  | "job"
+  | "pen"
+  | "layout"
+  | "fence"
+  | "holes"
+  | "gates"
+  | "footing"
+  | "hauling"
+  | "supplies"
+  | "equipment"
+  | "labor"
+  | "subcontract"
+  | "charges";
 
 /** The documents that can show a field. */
 export type DocumentKind = "estimate" | "bid" | "price request" | "layout sheet";
@@ -120,7 +132,23 @@ export const percent = (
   section: Section,
   most: number,
   value: number | null,
-) => field(en, es, { key, kind: "number", unit: "%", range: [0, most], default: value, section });
+  beside?: string,
+) => field(en, es, { key, kind: "number", unit: "%", range: [0, most], default: value, section, beside });
+
+/** Hours of labor that one piece of work takes; the defaults are common practice, no source. */
+export const hours = (what: string, en: string, es: string, value: number) =>
+  field(en, es, {
+    key: `hours_${what}`,
+    kind: "number",
+    unit: "hr",
+    range: [0, 100],
+    default: value,
+    section: "labor",
+  });
+
+/** Days that a rented machine is on the job; blank where there is none. */
+export const days = (machine: string, en: string, es: string) =>
+  field(en, es, { key: machine, kind: "number", unit: "days", range: [0, 100], section: "equipment" });
 
 /** The keys of a list of slots in order: panel_1, panel_2, …. */
 export const slotKeys = (list: SlotList) => Array.from({ length: slots[list] }, (_, k) => `${list}_${k + 1}`);

@@ -1,8 +1,10 @@
 import { depthRules } from "../fence/post-depth";
 import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
 import {
+  days,
   everywhere,
   field,
+  hours,
   inSlots,
   instead,
   insteadOfSlots,
@@ -41,6 +43,20 @@ export const sandUnits = ["ton", "cu yd"] as const;
 
 /** What the profit's percentage is of: of the cost (markup) or of the price (margin). */
 export const profitKinds = ["markup", "margin"] as const;
+
+/** What the sales tax is on: the taxed lines' cost, their share of the price, all of the price, or nothing. */
+export const taxBases = ["material cost", "items sold", "whole price", "exempt"] as const;
+export type TaxBase = (typeof taxBases)[number];
+
+/** What the price is rounded to, in dollars, by the word that a job chooses. */
+export const roundings = {
+  cent: 0.01,
+  dollar: 1,
+  "10 dollars": 10,
+  "50 dollars": 50,
+  "100 dollars": 100,
+} as const;
+export type Rounding = keyof typeof roundings;
 
 /** The languages that a crew's documents can be written in. */
 export const languages = { English: "en", Spanish: "es" } as const satisfies Record<string, Language>;
@@ -249,12 +265,41 @@ export const fields: readonly Field[] = [
   instead("stakes", "Stakes", "Estacas", "supplies"),
   instead("line", "Rolls of line", "Rollos de hilo", "supplies"),
   instead("paint", "Cans of paint", "Latas de pintura", "supplies"),
-  percent("tax", "Tax, of the taxed lines", "Impuesto, de lo gravado", "charges", 30, 0),
-  percent("contingency", "Contingency, of lines and tax", "Imprevistos", "charges", 100, 0),
+  field("Mobilizations", "Movilizaciones", {
+    key: "mobilization", kind: "count", range: [0, 10_000], default: 1, section: "equipment",
+  }), // prettier-ignore
+  days("auger", "Days of auger", "Días de barrena"),
+  days("loader", "Days of loader", "Días de cargador"),
+  percent("burden", "Burden, of the labor lines", "Cargas sobre la mano de obra", "labor", 100, 0, "labor"),
+  field("Hours of labor: use instead", "Horas: usar en su lugar", {
+    key: "labor_use", kind: "number", range: [0, 10_000], section: "labor", insteadOf: "labor_count",
+  }), // prettier-ignore
+  ...only(panelFences, hours("panel", "Hours a panel", "Horas por panel", 0.25)),
+  hours("gate", "Hours a gate", "Horas por puerta", 1.5),
+  ...only(postFences,
+    hours("post", "Hours a post set", "Horas por poste", 0.5),
+    hours("rail", "Hours a ft of rail", "Horas por pie de travesaño", 0.02),
+  ), // prettier-ignore
+  hours("yard", "Hours a cu yd spread", "Horas por yarda extendida", 0.1),
+  percent("tax", "Tax, of what it is on", "Impuesto", "charges", 30, 0),
+  field("The tax is on", "El impuesto es sobre", {
+    key: "tax_on", kind: "choice", options: taxBases, default: "material cost", section: "charges",
+  }), // prettier-ignore
+  percent("contingency", "Contingency, of lines, burden, tax", "Imprevistos", "charges", 100, 0),
   percent("overhead", "Overhead, of all above it", "Gastos generales", "charges", 100, 10),
-  percent("profit", "Profit", "Ganancia", "charges", 95, 15),
+  percent("markup_material", "Markup, of material cost", "Recargo, material", "charges", 100, 0),
+  percent("markup_labor", "Markup, of labor and burden", "Recargo, mano de obra", "charges", 100, 0),
+  percent("markup_rental", "Markup, of rental cost", "Recargo, renta", "charges", 100, 0),
+  percent("markup_sub", "Markup, of subcontracts", "Recargo, subcontratos", "charges", 100, 0),
+  percent("profit", "Profit, of all above, or of price", "Ganancia", "charges", 95, 15),
   field("The profit is a", "La ganancia es", {
     key: "profit_kind", kind: "choice", options: profitKinds, default: "markup", section: "charges",
+  }), // prettier-ignore
+  field("Least charge for a job", "Cargo mínimo", {
+    key: "minimum", kind: "money", unit: "$", range: [0, 10_000_000], section: "charges",
+  }), // prettier-ignore
+  field("Round the price to the nearest", "Redondear el precio a", {
+    key: "rounding", kind: "choice", options: Object.keys(roundings), default: "cent", section: "charges",
   }), // prettier-ignore
 ];
 

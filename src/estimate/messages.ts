@@ -29,6 +29,16 @@ export const messages = {
   straightRails: "On the straights a length runs over as many bays as it reaches.",
   depthByCode: "Local code and frost come first.",
   screeningDepth: "Post depth is a screening figure: a licensed engineer decides",
+  depositCaution: "Some states cap the deposit that a contractor may ask for: look up yours first.",
+  drawPercent: "A deposit or draw is 0 % to 100 % of the price.",
+  depositTooMuch: "The deposit is an amount from $0 up to the price.",
+  drawsTooMuch: "Deposit and draws come to more than the price: lower one of them.",
+  noDraw: "Name at least one draw: the last one takes what is left of the price.",
+  noJobs: "Choose at least one estimate.",
+  answersDiffer: (labels: readonly string[]) =>
+    `These estimates cannot be priced as one, since they differ in: ${labels.join("; ")}. Make them alike first.`,
+  ownLoads:
+    "Loads that you set yourself belong to one estimate: clear them before estimates are priced as one, so that their loads can be counted together.",
   deepFooting: "Loose sand over 6 in strains tendons",
   ways: {
     footing: (inches: number) => `${inches} in of footing`,

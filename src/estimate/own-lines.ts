@@ -18,6 +18,9 @@ export const lineSections = [
   "footing",
   "hauling",
   "supplies",
+  "equipment",
+  "labor",
+  "subcontract",
 ] as const satisfies Section[];
 
 /** A section of lines. */

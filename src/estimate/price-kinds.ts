@@ -25,6 +25,10 @@ const otherKinds = {
   stake: each("Layout stake"),
   line: { name: "Mason's line", unit: "roll", taxed: true },
   paint: { name: "Marking paint", unit: "can", taxed: true },
+  mobilization: { name: "Mobilization of crew and machines", unit: "each", taxed: false },
+  auger_day: { name: "Auger, rented", unit: "day", taxed: true },
+  loader_day: { name: "Loader, rented", unit: "day", taxed: true },
+  labor_hour: { name: "Labor hour", unit: "hour", taxed: false },
 } satisfies Record<string, KindOfItem>;
 
 /** The key of a kind of item; a post's and a rail's say which. */

@@ -145,4 +145,8 @@ export const examplePrices: readonly PriceRow[] = [
   example("stake", null, 1.15, 10),
   example("line", null, 7.9),
   example("paint", null, 6.45),
+  example("mobilization", null, 160),
+  example("auger_day", null, 135),
+  example("loader_day", null, 270),
+  example("labor_hour", null, 36),
 ];

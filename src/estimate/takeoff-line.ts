@@ -1,7 +1,7 @@
 import { slotKeys, type SlotList } from "./fields";
 import { type Job } from "./job";
 import { type LineSection } from "./own-lines";
-import { type PricedItem, type PriceKind } from "./prices";
+import { priceKinds, type PricedItem, type PriceKind } from "./prices";
 
 /** One line of the takeoff: what, and how much of it is counted, before waste. Null counts are unused slots. */
 export interface TakeoffLine extends PricedItem {
@@ -12,14 +12,20 @@ export interface TakeoffLine extends PricedItem {
   whole: boolean;
 }
 
-/** A line of the takeoff; sand and stone are bought by weight or volume, all else in whole pieces. */
+/** Units of which a part can be bought; everything else comes in whole pieces. */
+const inParts = ["ton", "cu yd", "hour", "day"];
+
+/** Whether an item is bought in whole pieces. */
+export const isWhole = (item: PriceKind) => !inParts.includes(priceKinds[item].unit);
+
+/** A line of the takeoff. */
 export const takeoffLine = (
   key: string,
   section: LineSection,
   item: PriceKind,
   size: number | null,
   counted: number | null,
-): TakeoffLine => ({ key, section, item, size, counted, whole: !/^(sand|stone)/.test(item) });
+): TakeoffLine => ({ key, section, item, size, counted, whole: isWhole(item) });
 
 /** The count of a line, or the user's own in its place. */
 export const orOwn = (job: Job, key: string, count: number) => (job[`${key}_use`] as number | null) ?? count;

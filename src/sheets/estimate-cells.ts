@@ -2,6 +2,7 @@ import { fieldOf, type Field, type Question } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { choiceOf, type Job } from "../estimate/job";
 import { priceKinds, type PriceKind } from "../estimate/prices";
+import { isWhole } from "../estimate/takeoff-line";
 import { columns, keysOf, type LaidRow } from "./estimate-layout";
 import { type Left, type Right } from "./estimate-sections";
 import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
@@ -18,14 +19,18 @@ const itemOf: Record<string, PriceKind> = {
   line: "line",
   paint: "paint",
   leaf: "hung_gate",
+  mobilization: "mobilization",
+  auger: "auger_day",
+  loader: "loader_day",
+  labor: "labor_hour",
 };
 
 /** The kind of item of a line, by its key. */
-export const kindOfLine = (key: string) => itemOf[key.split("_")[0]];
+export const kindOfLine = (key: string): PriceKind | undefined => itemOf[key.split("_")[0]];
 
 /** The unit of a line; that of the sand hangs on how it is sold. */
 const unitOfLine = (key: string, says: Record<string, Expression>): Term =>
-  says[`${key}_unit_shown`] ?? priceKinds[kindOfLine(key)].unit;
+  says[`${key}_unit_shown`] ?? priceKinds[kindOfLine(key)!].unit;
 
 /** A cell of a plan that is no input. */
 export const put = (row: number, column: number, says: Term, style: StyleName): PlanCell => ({
@@ -83,7 +88,9 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
       const supplies: Record<string, string> = { sand: messages.sandItem, ...messages.suppliesItems };
       const item: Term = supplies[key] ?? says[`${key}_item`];
       const unit = unitOfLine(key, says);
-      const style = ["sand", "stone"].includes(key) ? "figure" : "count";
+      const kind = kindOfLine(key);
+      const inParts = ["sand", "stone"].includes(key) || (kind !== undefined && !isWhole(kind));
+      const style = inParts ? "figure" : "count";
       const used = (term: Term) =>
         when(operate(call("N", cell({ row, column: columns.count })), "=", 0), "", term);
       return [

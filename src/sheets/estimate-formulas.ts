@@ -1,8 +1,6 @@
 import { slotKeys } from "../estimate/fields";
 import { messages as estimateMessages } from "../estimate/messages";
-import { lineSectionsOf } from "../estimate/own-lines";
 import { extraStakes, lineBeyond, lineToTieOff } from "../estimate/supplies";
-import { columns } from "./estimate-layout";
 import {
   call,
   minus,
@@ -11,7 +9,6 @@ import {
   over,
   pen,
   plus,
-  range,
   text,
   times,
   when,
@@ -31,8 +28,6 @@ import {
 } from "./formula-terms";
 import { messages } from "./messages";
 import { lookUp } from "./price-look-up";
-
-const percentOf = (base: Term, percent: Term) => call("ROUND", over(times(base, number(percent)), 100), 2);
 
 /** The stakes: those at joints or posts, and others. */
 export const stakesCount = (sheet: Sheet, onFence: Expression, others: Term = extraStakes) =>
@@ -123,45 +118,4 @@ export function ownAmount(sheet: Sheet, key: string): Expression {
     estimateMessages.priceMissing,
   );
   return blankUnless(isNumber(quantity), amount);
-}
-
-/** The formulas of the sums and of what comes on top, by key. */
-export function totalFormulas(sheet: Sheet): Record<string, Expression> {
-  const { at } = cellsOf(sheet);
-  const down = (name: keyof typeof columns) =>
-    range({ row: sheet.lines.from, column: columns[name] }, { row: sheet.lines.to, column: columns[name] });
-  const missing = call("COUNTIF", down("amount"), estimateMessages.priceMissing);
-  const direct = at("direct");
-  const beforeContingency = plus(direct, at("tax_amount"));
-  const beforeOverhead = plus(direct, at("tax_amount"), at("contingency_amount"));
-  const cost = plus(direct, at("tax_amount"), at("contingency_amount"), at("overhead_amount"));
-  const profit = number(at("profit"));
-  const total = at("total");
-  const each = (units: Expression) => blankUnless(isNumber(total), over(total, units));
-  return {
-    direct: sum(lineSectionsOf(sheet.structure).map((section) => at(`sum_${section}`))),
-    tax_amount: percentOf(call("SUMIFS", down("amount"), down("taxed"), "yes"), at("tax")),
-    contingency_amount: percentOf(beforeContingency, at("contingency")),
-    overhead_amount: percentOf(beforeOverhead, at("overhead")),
-    profit_amount: when(
-      operate(at("profit_kind"), "=", "margin"),
-      call("ROUND", over(times(cost, profit), minus(100, profit)), 2),
-      percentOf(cost, at("profit")),
-    ),
-    total: when(
-      above(missing, 0),
-      text(missing, when(operate(missing, "=", 1), messages.priceIsMissing, messages.pricesAreMissing)),
-      plus(cost, at("profit_amount")),
-    ),
-    per_foot: each(at("distance_around")),
-    per_square_foot: each(at("area")),
-    budget_left: blankUnless(
-      call("AND", isNumber(at("budget")), isNumber(total)),
-      minus(at("budget"), total),
-    ),
-    example_warning: blankUnless(
-      above(call("COUNTIF", down("note"), estimateMessages.examplePrice), 0),
-      messages.onExamples,
-    ),
-  };
 }

@@ -135,10 +135,14 @@ const others: Draft[] = [
   ),
   ofLines("hauling", ...lines(...slotKeys("truck")), ...own("hauling")),
   ofLines("supplies", ...lines("stakes", "line", "paint"), ...own("supplies")),
+  ofLines("equipment", ...lines("mobilization", "auger", "loader"), ...own("equipment")),
+  ofLines("labor", ...lines("labor"), ...own("labor")),
+  ofLines("subcontract", ...own("subcontract")),
   {
     title: titles.total,
     left: [
-      ...figures("direct", "tax_amount", "contingency_amount", "overhead_amount", "profit_amount"),
+      ...figures("direct", "burden_amount", "tax_amount", "contingency_amount", "overhead_amount"),
+      ...figures("markup_amount", "profit_amount", "adjustment", "sales_tax_amount"),
       ...figures("total", "per_foot", "per_square_foot", "budget_left"),
       warning("example_warning"),
     ],

@@ -1,19 +1,14 @@
+import { fields } from "../estimate/fields";
 import { structureOf, type Job } from "../estimate/job";
 import { cautionsOf } from "../estimate/messages";
 import { lineSectionsOf, ownLineKeys } from "../estimate/own-lines";
 import { belongs, postFences, type Structure } from "../estimate/structures";
+import { isWhole } from "../estimate/takeoff-line";
 import { type Cell } from "../units/cell";
 import { address } from "./address";
 import { kindOfLine, put, rowCells } from "./estimate-cells";
 import { arenaLine, panelArenaFormulas, postArenaFormulas } from "./arena-formulas";
-import {
-  circleLine,
-  lineFormulas,
-  ownAmount,
-  sandFormulas,
-  suppliesFormulas,
-  totalFormulas,
-} from "./estimate-formulas";
+import { circleLine, lineFormulas, ownAmount, sandFormulas, suppliesFormulas } from "./estimate-formulas";
 import { fixedFormulas } from "./fixed-formulas";
 import {
   columns,
@@ -34,6 +29,8 @@ import { postItems } from "./post-items";
 import { newPricesLayout, type PricesLayout } from "./prices-layout";
 import { staleFormulas } from "./stale-formulas";
 import { type PlanCell, type SheetPlan } from "./plan";
+import { totalFormulas } from "./total-formulas";
+import { workFormulas } from "./work-formulas";
 
 /** What A1 of an estimate says, by which a host finds it. */
 export const estimateMark = "penstake estimate 1";
@@ -53,6 +50,7 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
   const says: Record<string, Expression> = {
     ...fenceFormulas(sheet, job),
     ...sandFormulas(sheet),
+    ...workFormulas(sheet, sections),
     ...totalFormulas(sheet),
   };
   for (const section of sections)
@@ -170,15 +168,18 @@ function fenceFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
 function formulasOfLine(sheet: Sheet, key: string): Record<string, Expression> {
   const item = isOfPosts(sheet.structure) ? postItems(sheet)[key] : undefined;
   if (item) return lineFormulas(sheet, key, item.whole, item.item, item.size);
-  const size = fieldExists(sheet, key) ? cell(sheet.places[key]) : undefined;
-  if (key !== "sand") return lineFormulas(sheet, key, true, kindOfLine(key), size);
+  if (key !== "sand") {
+    const kind = kindOfLine(key)!;
+    const size = isSlot(key) ? cell(sheet.places[key]) : undefined;
+    return lineFormulas(sheet, key, isWhole(kind), kind, size);
+  }
   const byYard = operate(cell(sheet.places.sand_unit), "=", "cu yd");
   return lineFormulas(sheet, key, false, when(byYard, "sand_yard", "sand_ton"));
 }
 
 const isOfPosts = (structure: Structure) => belongs({ structures: postFences }, structure);
 
-const fieldExists = (sheet: Sheet, key: string) => sheet.places[key]?.column === columns.input;
+const isSlot = (key: string) => fields.some((field) => field.key === key && field.slot !== undefined);
 
 function headCells(places: Sheet["places"]): PlanCell[] {
   const named = [...new Set(Object.values(places).map(({ column }) => column))];

@@ -16,6 +16,9 @@ const say = {
     footing: "Footing",
     hauling: "Hauling",
     supplies: "Layout supplies",
+    equipment: "Equipment",
+    labor: "Labor",
+    subcontract: "Subcontract",
     charges: "On top of the lines",
   } as Record<Exclude<Section, "layout">, string>,
 };

@@ -36,6 +36,7 @@ const uses = (keys: string[], most: number) =>
 /** The answers that a job of panels has alone. */
 const panelAnswers = {
   pin_gap: fc.constantFrom(0, 0.5, -1, 1.25),
+  hours_panel: fc.constantFrom(0.25, 0.3, null),
   ...slotted(
     "panel",
     halves(6, 20),
@@ -62,6 +63,8 @@ const arenaAnswers = {
 /** The answers that a job of posts has alone. */
 const postAnswers = {
   spacing: halves(4, 12),
+  hours_post: fc.constantFrom(0.5, 0.6, null),
+  hours_rail: fc.constantFrom(0.02, 0.015, null),
   line_post: choice("line_post"),
   gate_post: choice("gate_post"),
   rail_stock: choice("rail_stock"),
@@ -98,7 +101,21 @@ const anyAnswers = {
   short: fc.constantFrom(0, 5, 7.5),
   line_roll: fc.constantFrom(250, 500, null),
   paint_reach: fc.constantFrom(250, 120, null),
+  mobilization: fc.constantFrom(1, 0, 2, null),
+  auger: fc.constantFrom(null, 1, 1.5),
+  loader: fc.constantFrom(null, 0.5, 3),
+  burden: fc.constantFrom(0, 28, 31.5, null),
+  labor_use: fc.constantFrom(null, null, 40, 12.5),
+  hours_gate: fc.constantFrom(1.5, 2, null),
+  hours_yard: fc.constantFrom(0.1, 0.08, null),
   tax: fc.constantFrom(0, 6, 8.25),
+  tax_on: choice("tax_on"),
+  markup_material: fc.constantFrom(0, 12.5, null),
+  markup_labor: fc.constantFrom(0, 15, 33.3),
+  markup_rental: fc.constantFrom(0, 10),
+  markup_sub: fc.constantFrom(0, 7.5),
+  minimum: fc.constantFrom(null, null, 0, 6500),
+  rounding: choice("rounding"),
   contingency: fc.constantFrom(0, 5, 7.5),
   overhead: fc.constantFrom(0, 10, 12.5, null),
   profit: fc.constantFrom(0, 15, 33.333, null),

@@ -127,7 +127,7 @@ describe("the sheet of an estimate", () => {
         contentOfPlans([estimatePlan(exampleJob(), "Estimate", pricesName), pricesPlan([])], pen).sheets[0],
       ),
     );
-    expect(written.cells.total.value).toBe("8 prices missing");
+    expect(written.cells.total.value).toBe("10 prices missing");
     expect(written.cells.panel_1_price.value).toBe("price?");
     expect(written.cells.per_foot.value).toBe("");
   });

@@ -1,0 +1,87 @@
+import { noAnswer, notAllowed } from "../units/refusal";
+import { charge } from "./charges";
+import { costOfLines, estimate, priced, ratesOf, type Estimate, type PricedLine } from "./estimate";
+import { fields, slotKeys, type FieldValue } from "./fields";
+import { type Job } from "./job";
+import { messages } from "./messages";
+import { type OwnLine } from "./own-lines";
+import { findPrice, type PriceRow } from "./prices";
+import { hauled, type Hauled } from "./sand";
+import { sandLines } from "./takeoff";
+import { takeoffLine } from "./takeoff-line";
+
+/** One of several jobs that are priced as one, with the user's own lines in it. */
+export interface JobAndOwn {
+  job: Job;
+  own?: readonly OwnLine[];
+}
+
+/** A line of jobs priced as one: which job it belongs to, from 0; null where all of them share it. */
+export interface SharedLine extends PricedLine {
+  of: number | null;
+}
+
+/** Several jobs priced as one. */
+export interface Together extends Pick<Estimate, "charges" | "missing" | "pricesMissing" | "onExamples"> {
+  /** Each as it is priced alone. */
+  alone: Estimate[];
+  /** The sand of all of them and the loads that bring it. */
+  sand: Hauled;
+  lines: SharedLine[];
+}
+
+const alike = (one: FieldValue | undefined, other: FieldValue | undefined) =>
+  (one ?? null) === (other ?? null);
+
+/** What jobs priced as one must have in common: how sand comes, and what comes on top of the lines. */
+const inCommon = fields.filter(
+  ({ key, section }) =>
+    section === "charges" ||
+    ["sand_unit", "tons_per_cy", "short", "burden", ...slotKeys("truck")].includes(key),
+);
+
+/**
+ * Several jobs as one: the sand that all of them need comes in loads counted once, there is one mobilization (the most
+ * that one of them has), and the charges, the least charge and the rounding are laid on the lines of all of them once.
+ * All other lines, hours of labor among them, are those of each job alone. Refuses answers in which the jobs may not
+ * differ, by name, and loads that the user set; passes on the refusal of a job without an answer.
+ */
+export function together(jobs: readonly JobAndOwn[], prices: readonly PriceRow[]): Together {
+  if (jobs.length === 0) throw notAllowed(messages.noJobs);
+  const [{ job: first }] = jobs;
+  const differing = inCommon.filter(({ key }) => jobs.some(({ job }) => !alike(job[key], first[key])));
+  if (differing.length > 0) throw noAnswer(messages.answersDiffer(differing.map(({ label }) => label.en)));
+  if (jobs.some(({ job }) => slotKeys("truck").some((key) => (job[`${key}_use`] ?? null) !== null)))
+    throw noAnswer(messages.ownLoads);
+  const alone = jobs.map(({ job, own }) => estimate(job, prices, own));
+  const sand = hauled(
+    first,
+    alone.reduce((sum, one) => sum + one.sand.need, 0),
+  );
+  const trips = Math.max(...jobs.map(({ job }) => Number(job.mobilization ?? 0)));
+  const counted = [
+    ...sandLines(first, sand),
+    takeoffLine("mobilization", "equipment", "mobilization", null, trips),
+  ];
+  const shared = counted.filter((line) => line.counted);
+  const keys = counted.map(({ key }) => key);
+  const lines: SharedLine[] = [
+    ...alone.flatMap((one, of) =>
+      one.lines.filter(({ key }) => !keys.includes(key)).map((line) => ({ ...line, of })),
+    ),
+    ...shared.map((line) => ({ ...priced(line, prices), of: null })),
+  ];
+  const asked = [
+    ...alone.flatMap(({ takeoff }) => takeoff.filter((line) => line.counted && !keys.includes(line.key))),
+    ...shared,
+  ];
+  return {
+    alone,
+    sand,
+    lines,
+    charges: charge(costOfLines(lines), ratesOf(first)),
+    missing: asked.filter((line) => findPrice(prices, line).price === null),
+    pricesMissing: lines.filter(({ price }) => price === null).length,
+    onExamples: lines.filter(({ example }) => example).length,
+  };
+}

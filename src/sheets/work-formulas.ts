@@ -1,0 +1,39 @@
+import { PART_OF_HOUR, rateOfLine } from "../estimate/labor";
+import { blankUnless, above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
+import { type SectionLayout } from "./estimate-sections";
+import { number, over, plus, times, call, range, type Expression } from "./expression";
+
+/** The formulas of equipment and labor: days as they were answered, and hours by the production rates, by key. */
+export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): Record<string, Expression> {
+  const { at } = cellsOf(sheet);
+  const keys = sections.flatMap(({ left }) => left.flatMap((one) => (one.kind === "line" ? [one.key] : [])));
+  const days = ["mobilization", "auger", "loader"].map((key) => [
+    `${key}_count`,
+    blankUnless(above(number(at(key)), 0), at(key)),
+  ]);
+  const byRate = new Map<string, string[]>();
+  for (const key of keys) {
+    const rate = rateOfLine(key);
+    if (rate) byRate.set(rate, [...(byRate.get(rate) ?? []), key]);
+  }
+  const hours = [...byRate].map(([rate, lines]) => {
+    const counted = counts(sheet, lines);
+    const work = rate === "hours_rail" ? times(number(at("rail_stock_length")), counted) : counted;
+    return times(number(at(rate)), work);
+  });
+  const whole = plus(times(number(at("hours_yard")), at("sand_delivered")), ...hours);
+  return {
+    ...Object.fromEntries(days),
+    labor_count: countOrOwn(sheet, "labor", times(roundedUp(over(whole, PART_OF_HOUR)), PART_OF_HOUR)),
+  };
+}
+
+/** The counts of some lines added up; as one range where they stand below each other. */
+function counts({ places }: Sheet, lines: readonly string[]): Expression {
+  const counted = lines.map((key) => places[`${key}_count`]);
+  const [first, last] = [counted[0], counted[counted.length - 1]];
+  const together = last.row - first.row === counted.length - 1;
+  return together
+    ? call("SUM", range(first, last))
+    : call("SUM", ...counted.map((place) => range(place, place)));
+}
