@@ -11,6 +11,7 @@ export const marks = {
   "purchase order": "penstake purchase order 1",
   tickets: "penstake tickets 1",
   "close-out": "penstake close-out 1",
+  compare: "penstake compare 1",
 } as const;
 
 /** A kind of document over estimates. */
