@@ -40,6 +40,12 @@ export const messages = {
   ownLoads:
     "Loads that you set yourself belong to one estimate: clear them before estimates are priced as one, so that their loads can be counted together.",
   deepFooting: "Loose sand over 6 in strains tendons",
+  compare: {
+    howMany: (least: number, most: number) => `Write ${least} to ${most} sizes, separated by commas.`,
+    twice: (size: string) => `${size} is there twice.`,
+    twoSides: (piece: string) => `${piece}: write length by width, such as 200 x 100.`,
+    of: (piece: string, why: string) => `${piece}: ${why}`,
+  },
   ways: {
     footing: (inches: number) => `${inches} in of footing`,
     fence: (structure: Structure) => `a ${structure}`,

@@ -6,11 +6,21 @@ import { feetInches } from "../../units/feet-inches";
 import { put } from "../estimate-cells";
 import { call, cell, minus, operate, over, range, when, type Expression, type Term } from "../expression";
 import { blankUnless, isNumber } from "../formula-terms";
-import { type PlanPicture } from "../plan";
 import { type StyleName } from "../styles";
 import { type Compared } from "./compare";
 import { compareWords as words } from "./compare-words";
-import { columns, gap, headingRow, LINE, linesOf, sentenceRow, titleRow, type At, type Row } from "./rows";
+import {
+  columns,
+  gap,
+  headingRow,
+  LINE,
+  linesOf,
+  saidRow,
+  sentenceRow,
+  titleRow,
+  type At,
+  type Row,
+} from "./rows";
 import { cellOf, exampleLines, type EstimateSource } from "./source";
 
 /** What is said of each size as it is built, where its structure has it. */
@@ -25,9 +35,9 @@ export function compareRows(source: EstimateSource, all: Compared, date: string)
     titleRow(words.title),
     sentenceRow(words.of(source.name, date), "letterSmall"),
     ...(exampleLines([source]) > 0 ? [sentenceRow(words.examples, "letterStrong")] : []),
-    budgetRow(source),
     gap(),
     ...sizeRows(all, source),
+    saidRow((at) => when(isNumber(at("budget")), "", words.noBudget), "letterStrong"),
     gap(),
     chartRow(all),
     gap(),
@@ -37,19 +47,6 @@ export function compareRows(source: EstimateSource, all: Compared, date: string)
     ...noteRows(source, all),
   ];
 }
-
-const budgetRow = (source: EstimateSource): Row => ({
-  keys: { words: "budget" },
-  height: 17,
-  cells: (row) => {
-    const budget = cellOf(source, "budget");
-    return [
-      put(row, columns.item, words.budget, "letterStrong"),
-      put(row, first, when(isNumber(budget), budget, ""), "letterMoney"),
-      { ...put(row, first + 1, when(isNumber(budget), "", words.noBudget), "letterWords"), across: 3 },
-    ];
-  },
-});
 
 /** How the column of the largest size that fits is told from the others. */
 const shaded: Partial<Record<StyleName, StyleName>> = {
@@ -80,8 +77,10 @@ const under = (at: At, key: string, k: number): Expression => {
   return cell({ ...found.place, column: first + k });
 };
 
-function sizeRows(all: Compared, { job }: EstimateSource): Row[] {
+function sizeRows(all: Compared, source: EstimateSource): Row[] {
   const { sizes, found } = all;
+  const { job } = source;
+  const budgetCell = cellOf(source, "budget");
   const figures = found.map(({ made, answers }) => (made ? figuresOf({ ...job, ...answers }, made) : {}));
   const figure = (key: string) => (k: number) => figures[k][key] ?? "";
   const shown = builtKeys.filter((key) => figures.some((some) => key in some));
@@ -92,7 +91,7 @@ function sizeRows(all: Compared, { job }: EstimateSource): Row[] {
   const within = (at: At, k: number) => under(at, "within", k);
   const areas = (at: At) => range(placeOf(within(at, 0)), placeOf(within(at, sizes.length - 1)));
   return [
-    sizeRow(words.asked, "sizeHead", (k) => sizes[k].label, all),
+    sizeRow(words.asked, "sizeHead", (k) => sizes[k].label, all, "asked"),
     ...shown.map((key) => {
       const { label, unit, kind } = figureField(key);
       if (kind === "feet")
@@ -100,6 +99,7 @@ function sizeRows(all: Compared, { job }: EstimateSource): Row[] {
       return sizeRow(`${label.en}, ${unit}`, kind === "whole" ? "sizeCount" : "sizeFigure", figure(key), all, key);
     }),
     sizeRow(words.price, "sizePrice", (k) => found[k].price ?? undefined, all, "price"),
+    sizeRow(words.budget, "sizeMoney", () => when(isNumber(budgetCell), budgetCell, ""), all, "budget"),
     sizeRow(words.left, "sizeMoney", (k, _, at) => blankUnless(both(at, k), minus(budget(at), price(at, k))), all),
     sizeRow(words.perFoot, "sizeMoney", (k, _, at) => priced(at, k, over(price(at, k), around(figures[k]))), all),
     sizeRow(words.perSquareFoot, "sizeMoney", (k, _, at) => priced(at, k, over(price(at, k), under(at, "area", k))), all),
@@ -124,26 +124,42 @@ const inFeet = (value: unknown) => (typeof value === "number" ? feetInches(value
 
 const around = (figures: Record<string, unknown>) => Number(figures.distance_around);
 
-const points = { width: 520, height: 190 };
+/** The size of the chart, points. */
+const points = { width: 540, height: 189 };
 
+/** The prices and the budget as columns: Excel's own chart, a picture elsewhere. */
 function chartRow({ sizes, found, largest, budget }: Compared): Row {
-  const dollars = (value: number) =>
-    `$${Math.round(value).toLocaleString("en-US")}`;
-  const picture: Omit<PlanPicture, "row"> = {
-    column: columns.item,
-    ...points,
-    description: sizes.map(({ label }, k) => `${label}: ${found[k].price === null ? words.noPrice : dollars(found[k].price!)}`).join(", "),
-    svg: columnChartDrawing({
+  const dollars = (value: number) => `$${Math.round(value).toLocaleString("en-US")}`;
+  const last = first + sizes.length - 1;
+  const across = (term: Expression) => ({ top: placeOf(term).row, bottom: placeOf(term).row, left: first, right: last });
+  return {
+    height: points.height + 4,
+    cells: () => [],
+    chart: (at) => ({
+      column: columns.item,
+      ...points,
+      kind: "column",
       title: words.chart,
-      axis: words.priceAxis,
-      columns: sizes.map(({ label }, k) => ({ label, value: found[k].price, marked: k === largest })),
-      ...(budget === null ? {} : { line: { label: `${words.budget} ${dollars(budget)}`, value: budget } }),
-      width: 693,
-      height: 253,
-      write: dollars,
+      axes: { categories: words.asked, values: words.priceAxis },
+      categories: across(at("asked")),
+      series: [
+        { name: words.price, values: across(at("price")) },
+        ...(budget === null ? [] : [{ name: words.budget, values: across(at("budget")) }]),
+      ],
+      description: sizes
+        .map(({ label }, k) => `${label}: ${found[k].price === null ? words.noPrice : dollars(found[k].price!)}`)
+        .join(", "),
+      svg: columnChartDrawing({
+        title: words.chart,
+        axis: words.priceAxis,
+        columns: sizes.map(({ label }, k) => ({ label, value: found[k].price, marked: k === largest })),
+        ...(budget === null ? {} : { line: { label: `${words.budget} ${dollars(budget)}`, value: budget } }),
+        width: points.width / 0.75,
+        height: points.height / 0.75,
+        write: dollars,
+      }),
     }),
   };
-  return { picture, height: points.height + 4, cells: () => [] };
 } // prettier-ignore
 
 function waysRows({ sizes, ways, found, budget }: Compared): Row[] {

@@ -1,12 +1,7 @@
-import {
-  largestWithin,
-  repriced,
-  withoutOwnCounts,
-  type Answers,
-  type Repriced,
-} from "../../estimate/compare";
+import { largestWithin, repriced, withoutOwnCounts, type Repriced } from "../../estimate/compare";
 import { figureField } from "../../estimate/figure-list";
 import { type PriceRow } from "../../estimate/prices";
+import { type SizeAsked } from "../../estimate/sizes-asked";
 import { waysUnder, type Way } from "../../estimate/ways-under";
 import { type SheetPlan } from "../plan";
 import { compareRows } from "./compare-rows";
@@ -14,15 +9,6 @@ import { compareWords as words } from "./compare-words";
 import { documentPlan } from "./document";
 import { marks } from "./marks";
 import { builtFrom, placeIn, type EstimateSource } from "./source";
-
-/** How many sizes a comparison holds, least and most. */
-export const comparedSizes = { least: 3, most: 8 } as const;
-
-/** A size that is compared: what stands at the head of its column, and the answers it is made with. */
-export interface SizeAsked {
-  label: string;
-  answers: Answers;
-}
 
 /** Sizes priced each as a job of its own, and what would bring those over the budget under it. */
 export interface Compared {
@@ -77,7 +63,7 @@ export function comparePlan(
     name,
     rows: compareRows(source, compareSizes(source, prices, sizes), date),
     footer: words.footer(name, source.name),
-    widths: [14, 34, ...sizes.map(() => 14)],
+    widths: [14, 34, ...sizes.map(() => 16)],
     used: [...builtFrom([source]), total],
     tall: 1,
   });

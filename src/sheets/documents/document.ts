@@ -76,6 +76,9 @@ export function documentPlan(document: Document): SheetPlan {
       footer,
     },
     pictures: rows.flatMap(({ picture }, k) => (picture ? [{ ...picture, row: head.first + k }] : [])),
+    charts: rows.flatMap(({ chart }, k) =>
+      chart ? [{ ...chart(cellAt(places)), row: head.first + k }] : [],
+    ),
   };
 }
 

@@ -2,7 +2,7 @@ import { type Entry } from "./entries";
 import { type FieldValue } from "../../estimate/fields";
 import { put, validationOf } from "../estimate-cells";
 import { cell, type Expression, type Term } from "../expression";
-import { type PlanCell, type PlanPicture } from "../plan";
+import { type PlanCell, type PlanChart, type PlanPicture } from "../plan";
 import { type StyleName } from "../styles";
 
 /** The columns of a document over estimates: its keys, hidden; what is printed, in some with one more column; an entry beside the page. */
@@ -42,6 +42,8 @@ export interface Row {
   height?: number;
   /** A picture whose top left corner is in this row. */
   picture?: Omit<PlanPicture, "row">;
+  /** A chart of the document's cells whose top left corner is in this row. */
+  chart?: (at: At) => Omit<PlanChart, "row">;
   cells(row: number, at: At): PlanCell[];
 }
 

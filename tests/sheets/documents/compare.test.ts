@@ -1,7 +1,8 @@
 import { estimate, totalOf } from "../../../src/estimate/estimate";
 import { newJob, type Job } from "../../../src/estimate/job";
+import { type SizeAsked } from "../../../src/estimate/sizes-asked";
 import { waysUnder } from "../../../src/estimate/ways-under";
-import { comparePlan, type SizeAsked } from "../../../src/sheets/documents/compare";
+import { comparePlan } from "../../../src/sheets/documents/compare";
 import { compareWords as words } from "../../../src/sheets/documents/compare-words";
 import { type SheetPlan } from "../../../src/sheets/plan";
 import { type Cell } from "../../../src/units/cell";
@@ -125,9 +126,14 @@ test("a size whose prices are missing has no price, and the others have theirs",
 
 test("the chart shows every price and the budget, with words for who cannot see it", () => {
   const { plan } = compare({ budget: 5000 });
-  expect(plan.pictures).toHaveLength(1);
-  expect(plan.pictures[0].description).toMatch(/^50 ft: \$[\d,]+, 60 ft: \$/);
-  expect(plan.pictures[0].svg).toContain("Budget $5,000");
+  const [chart] = plan.charts!;
+  const rowOf = (label: string) =>
+    plan.cells.find(({ says }) => says.kind === "constant" && says.value === label)!.row;
+  expect([chart.categories.top, ...chart.series.map(({ values }) => values.top)]).toEqual(
+    [words.asked, words.price, words.budget].map(rowOf),
+  );
+  expect(chart.description).toMatch(/^50 ft: \$[\d,]+, 60 ft: \$/);
+  expect(chart.svg).toContain("Budget $5,000");
 });
 
 test("a comparison names no cost, markup or percentage of the charges", () => {
