@@ -17,4 +17,11 @@ export interface DocumentEntry {
 }
 
 /** The documents, in the order in which a job needs them. */
-export const documents: readonly DocumentEntry[] = [];
+export const documents: readonly DocumentEntry[] = [
+  {
+    id: "bid",
+    title: "Bid",
+    hint: "For the customer to sign; issue it to freeze it",
+    load: async () => (await import("./bid")).bidBody(),
+  },
+];

@@ -26,7 +26,7 @@ export const widths = [14, 23, 37, 11, 9, 13, 14];
 
 /** How many columns are printed, and how many letters of running text fit across them. */
 export const across = columns.amount + 1 - columns.item;
-const LETTERS = 112;
+const LETTERS = 118;
 
 /** Points of a line of running text. */
 export const LINE = 13.5;
@@ -63,9 +63,19 @@ export const titleRow = (title: string, right?: (at: At) => Term): Row => ({
   ],
 });
 
+/** The name of the document, and at the right its number, which the user may change. */
+export const numberedRow = (title: string, entry: Entry, value: FieldValue): Row => ({
+  ...titleRow(title),
+  keys: { unit: entry.key },
+  cells: (row, at) => [
+    ...titleRow(title).cells(row, at),
+    { ...entryCell(row, columns.unit, entry, value), style: "letterOwnNumber", across: 3 },
+  ],
+});
+
 /** A heading across the page. */
 export const headingRow = (title: string): Row => ({
-  height: 19,
+  height: 23,
   cells: (row) => [{ ...put(row, columns.item, title, "letterHeading"), across }],
 });
 
@@ -81,12 +91,31 @@ export const saidRow = (says: (at: At) => Term, style: StyleName, height = 17): 
   cells: (row, at) => [{ ...put(row, columns.item, says(at), style), across }],
 });
 
+/** How a row stands on the page: across how many columns, in which look, and how high where its text does not say. */
+export interface Look {
+  across?: number;
+  style?: StyleName;
+  height?: number;
+}
+
 /** An entry that is a paragraph across the page; the user may write it anew. */
-export const paragraphRow = (entry: Entry, value: FieldValue = entry.default): Row => ({
+export const paragraphRow = (entry: Entry, value: FieldValue = entry.default, look: Look = {}): Row => ({
   keys: { item: entry.key },
-  height: 2 + LINE * linesOf(String(value ?? "")),
-  cells: (row) => [{ ...entryCell(row, columns.item, entry, value), across }],
+  height: look.height ?? 2 + LINE * linesOf(String(value ?? ""), lettersIn(look.across)),
+  cells: (row) => [
+    {
+      ...entryCell(row, columns.item, entry, value),
+      across: look.across ?? across,
+      ...(look.style ? { style: look.style } : {}),
+    },
+  ],
 });
+
+/** How many letters fit across so many columns from the first printed one. */
+const lettersIn = (count = across) => {
+  const wide = (some: readonly number[]) => some.reduce((sum, one) => sum + one, 0);
+  return Math.floor((LETTERS * wide(widths.slice(1, 1 + count))) / wide(widths.slice(1)));
+};
 
 /** An entry beside its label. */
 export const entryRow = (entry: Entry, value: FieldValue = entry.default): Row => ({
@@ -109,11 +138,14 @@ export const entryCell = (row: number, column: number, entry: Entry, value: Fiel
 });
 
 /** A label and what is said of it, live or not. */
-export const factRow = (label: string, says: (at: At) => Term, style: StyleName = "letterFact"): Row => ({
-  height: 15,
+export const factRow = (label: string, says: (at: At) => Term, look: Look = {}): Row => ({
+  height: look.height ?? 15,
   cells: (row, at) => [
     put(row, columns.item, label, "letterLabel"),
-    { ...put(row, columns.words, says(at), style), across: across - 1 },
+    {
+      ...put(row, columns.words, says(at), look.style ?? "letterFact"),
+      across: (look.across ?? across) - 1,
+    },
   ],
 });
 

@@ -1,0 +1,63 @@
+import { planDrawing } from "../../drawing/plan";
+import { penSentence } from "../../estimate/sentences";
+import { type Pen } from "../../estimate/pen";
+import { type PlanPicture } from "../plan";
+import { bidHead, scopeEntry } from "./bid-entries";
+import { sandOf, scopeOf, sizesOf } from "./bid-scope";
+import { type BidData } from "./bid";
+import { messages } from "./messages";
+import { businessRows, pairRow, textIn } from "./letter-head";
+import { columns, factRow, gap, headingRow, LINE, numberedRow, paragraphRow, type Row } from "./rows";
+
+const say = messages.bid;
+
+/** Who bids, the bid's number and date, and for whom and where it is. */
+export function bidHeadRows(sources: BidData["sources"], answers: BidData["answers"]): Row[] {
+  const { number, date, valid } = bidHead;
+  const [first] = sources;
+  return [
+    numberedRow(say.title, number, answers[number.key] ?? null),
+    ...businessRows(answers),
+    gap(6),
+    pairRow(say.for, textIn(first, "customer"), date, answers),
+    pairRow(say.site, textIn(first, "site"), valid, answers),
+    factRow(say.job, () => textIn(first, "job_name")),
+  ];
+}
+
+/** What is built, estimate by estimate: in words, its sizes and its sand, with its plan beside them. */
+export const scopeRows = (sources: BidData["sources"]): Row[] =>
+  sources.flatMap((source, k) => {
+    const title = sources.length > 1 ? say.builtOf(k + 1, String(source.job.job_name ?? source.name)) : say.built;
+    const rows: Row[] = [
+      ...scopeOf(source).map((words, p) =>
+        paragraphRow(scopeEntry(k + 1, p + 1), words, { across: 3 })),
+      ...sizesOf(source).map(({ label, says }) => factRow(label, () => says, { across: 3 })),
+      factRow(say.sand, () => sandOf(source), { across: 3 }),
+    ];
+    return [headingRow(title), gap(3), ...besidePlan(rows, planOf(source.made.pen))];
+  }); // prettier-ignore
+
+/** How wide the plan is drawn, pixels, and how wide it stands beside the words, points. */
+const drawn = 300;
+const PLAN = 168;
+
+function planOf(pen: Pen): Omit<PlanPicture, "row"> {
+  const svg = planDrawing(pen, { width: drawn });
+  const height = Number(/height="(\d+)"/.exec(svg)?.[1] ?? drawn);
+  return {
+    column: columns.unit,
+    width: PLAN,
+    height: Math.round((PLAN * height) / drawn),
+    svg,
+    description: penSentence(pen),
+  };
+}
+
+/** Rows with a picture beside them, and as many empty ones below as it needs. */
+function besidePlan(rows: Row[], plan: Omit<PlanPicture, "row">): Row[] {
+  const tall = rows.reduce((sum, { height = 15 }) => sum + height, 0);
+  const left = Math.ceil(Math.max(0, plan.height + 4 - tall) / LINE);
+  const [first, ...others] = rows;
+  return [{ ...first, picture: plan }, ...others, ...Array.from({ length: left }, () => gap(LINE))];
+}

@@ -1,0 +1,59 @@
+import { type FieldValue } from "../../estimate/fields";
+import { type Expression } from "../expression";
+import { type SheetPlan } from "../plan";
+import { bidCountsOn, bidTerms, businessEntries } from "./bid-entries";
+import { bidHeadRows, scopeRows } from "./bid-head";
+import { priceRows, type Alternate, type DrawShare } from "./bid-price";
+import { workRows } from "./bid-terms";
+import { documentPlan } from "./document";
+import { marks } from "./marks";
+import { messages } from "./messages";
+import { gap, headingRow, paragraphRow, saidRow, signatureRows, type Row } from "./rows";
+import { builtFrom, exampleLines, type EstimateSource } from "./source";
+
+/** What a bid says beside what its estimates do. */
+export interface BidData {
+  sources: readonly EstimateSource[];
+  /** The cell that holds the price: the total of the one estimate, or of the sheet that brings several together. */
+  price: Expression;
+  /** The bid's own entries by key. */
+  answers: Readonly<Record<string, FieldValue>>;
+  /** What else could be built, each with its price plus or minus. */
+  alternates: readonly Alternate[];
+  /** How the price is paid, in whole percents; the last draw is what is left. */
+  draws: readonly DrawShare[];
+}
+
+const say = messages.bid;
+
+/**
+ * The bid as a letter to the customer: who bids, what is built with its plan, the price, what it counts on, the terms
+ * and the signatures. It points at the price alone: nothing of cost or markup stands in it. A bid on example prices
+ * says so across it.
+ */
+export function bidPlan(data: BidData, name: string): SheetPlan {
+  const { sources, answers } = data;
+  return documentPlan({
+    mark: marks.bid,
+    name,
+    rows: [
+      ...(exampleLines(sources) > 0 ? [saidRow(() => say.example, "letterStamp", 30)] : []),
+      ...bidHeadRows(sources, answers),
+      ...scopeRows(sources),
+      ...priceRows(data),
+      ...countsOn(),
+      ...workRows(data),
+      ...Object.values(bidTerms).map((entry) => paragraphRow(entry)),
+      ...signatureRows([signer(answers), say.customerSigns], say.day),
+      gap(6),
+      { ...saidRow(() => say.draft, "letterSmall", 13), keys: { item: "state" } },
+    ],
+    footer: name,
+    used: builtFrom(sources),
+  });
+}
+
+const countsOn = (): Row[] => [headingRow(say.countsOn), ...bidCountsOn.map((entry) => paragraphRow(entry))];
+
+const signer = (answers: BidData["answers"]) =>
+  String(answers[businessEntries[0].key] ?? "") || say.contractorSigns;
