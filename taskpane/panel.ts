@@ -22,6 +22,12 @@ const sections: readonly LazySection[] = [
     load: () => import("./views/layout"),
   },
   {
+    id: "prices",
+    title: "Prices from a list",
+    hint: "Pasted or opened, with a preview",
+    load: async () => (await import("./prices/section")).pricesSection(),
+  },
+  {
     id: "documents",
     title: "Documents",
     hint: "Bid, change order, invoice",

@@ -59,6 +59,7 @@ export function readPriceTable(
     else if (textOf(cell)) passedOver.push(textOf(cell).slice(0, longest));
   });
   const seen = new Map<string, number>();
+  let free = standing;
   const lines = table.slice(head + 1).flatMap((cells, k): ImportedLine[] => {
     if (cells.every((cell) => textOf(cell) === "")) return [];
     const line = head + 2 + k;
@@ -70,21 +71,23 @@ export function readPriceTable(
     const earlier = seen.get(key);
     if (earlier !== undefined) return [{ line, text, kind: "not understood", why: messages.twice(earlier) }];
     seen.set(key, line);
-    return [{ line, text, ...beside(row, standing, of) }];
+    const became = beside(row, free, textOf(of("date")) !== "");
+    if (became.before) free = free.filter((one) => one !== became.before);
+    return [{ line, text, ...became }];
   });
   return { lines, passedOver };
 }
 
 const keyOf = ({ item, size, supplier }: PriceRow) => JSON.stringify([item, size, plainWords(supplier)]);
 
-function beside(row: PriceRow, standing: readonly StandingPrice[], of: (name: TableColumn) => Cell) {
+/** What a price does to the rows that no earlier line belongs to. */
+function beside(row: PriceRow, free: readonly StandingPrice[], isDated: boolean) {
   const before =
-    standing.find((one) => keyOf(one) === keyOf(row)) ??
-    standing.find((one) => one.example && one.item === row.item && one.size === row.size);
+    free.find((one) => keyOf(one) === keyOf(row)) ??
+    free.find((one) => one.example && one.item === row.item && one.size === row.size);
   if (!before) return { kind: "new", row } as const;
-  const same = before.price === row.price && !before.example && textOf(of("date")) === "";
-  const dated = before.price === row.price && !before.example && before.date === row.date;
-  return { kind: same || dated ? "unchanged" : "changed", row, before } as const;
+  const same = before.price === row.price && !before.example && (!isDated || before.date === row.date);
+  return { kind: same ? "unchanged" : "changed", row, before } as const;
 }
 
 /** The price that a line says, or why it says none. */

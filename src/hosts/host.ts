@@ -24,6 +24,8 @@ export interface CellChange {
   row: number;
   column: number;
   value: number | string | boolean | null;
+  /** A number format in the spreadsheet's English notation, where the cell is to get one. */
+  format?: string;
 }
 
 /** What one cell of a copied sheet is to say, counted from 0. A text is written as text, never taken for a formula. */

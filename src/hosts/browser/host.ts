@@ -83,8 +83,16 @@ export class BrowserHost implements WorkbookHost {
     this.mayChange();
     const worksheet = this.workbook.sheet(sheet);
     await this.workbook.asOneStep(async () => {
-      for (const { row, column, value } of changes)
-        worksheet.getRange(row, column).setValue({ ...gridValue(value), f: null, si: null, p: null });
+      const rows = 1 + Math.max(-1, ...changes.map(({ row }) => row));
+      if (rows > worksheet.getMaxRows()) worksheet.setRowCount(rows);
+      for (const { row, column, value, format } of changes)
+        worksheet.getRange(row, column).setValue({
+          ...gridValue(value),
+          ...(format !== undefined && { s: { n: { pattern: format } } }),
+          f: null,
+          si: null,
+          p: null,
+        });
     });
     await this.workbook.computed();
   }
@@ -100,7 +108,6 @@ export class BrowserHost implements WorkbookHost {
         value: isError(value) ? value.error : value,
       })),
     );
-    if (first + rows.length > worksheet.getMaxRows()) worksheet.setRowCount(first + rows.length);
     await this.update(sheet, changes);
   }
 
