@@ -1,4 +1,3 @@
-import { isArena } from "../src/estimate/pen";
 import { isOutOfDate, isPlainCopy } from "../src/sheets/keyed";
 import { messages } from "./messages";
 import { type Figured } from "./result";
@@ -12,7 +11,6 @@ export function layoutHindrance(state: PanelState, { result, old, refusal, own }
     return messages.layoutNeedsUpdate(source.name);
   if (old || !result) return messages.layoutNeedsAnswer(refusal);
   if (isPlainCopy(source.sheet, source.content.formulas)) return messages.isPlain(source.name);
-  if (isArena(result.made.pen)) return messages.layoutOfRoundPens;
   const typed = own.filter(({ key }) => /^panel_\d+_count$/.test(key)).map(({ address }) => address);
   return typed.length > 0 ? messages.layoutCountsTyped(typed.join(", ")) : "";
 }

@@ -29,8 +29,7 @@ export const messages = {
   layoutNeedsEstimate: "Write the estimate first: the layout sheet is figured from its sheet.",
   layoutNeedsUpdate: (sheet: string) =>
     `Update the estimate first: "${sheet}" does not hold these answers yet, and the layout sheet is figured from it.`,
-  layoutNeedsAnswer: (why = "") => `The answers lead to no pen to lay out yet${why ? `: ${why}` : "."}`,
-  layoutOfRoundPens: "Layout sheets are of round pens.",
+  layoutNeedsAnswer: (why = "") => `The answers lead to nothing to lay out yet${why ? `: ${why}` : "."}`,
   layoutCountsTyped: (cells: string) =>
     `The count of panels was typed over in ${cells}: write it under "Use instead", and put the formula back.`,
   layoutWritten: (sheet: string) =>

@@ -1,5 +1,7 @@
-import { HostError, type WorkbookView } from "../src/hosts/host";
+import { type WorkbookView } from "../src/hosts/host";
 import { isArena, isPosted } from "../src/estimate/pen";
+import { arenaLayoutData } from "../src/sheets/arena-layout-data";
+import { arenaLayoutPlan } from "../src/sheets/arena-layout-sheet";
 import { layoutSheetPlan } from "../src/sheets/layout-sheet";
 import { panelPenLayout } from "../src/sheets/panel-pen-layout";
 import { postPenLayout } from "../src/sheets/post-pen-layout";
@@ -24,7 +26,7 @@ export function newLayout(
   const revision = Number(/\d+$/.exec(name)?.[0] ?? 1);
   const issue = { revision, date: dayText(today), estimate: { name: estimate, cells: sheet.cells } };
   const { pen, work } = made;
-  if (isArena(pen)) throw new HostError(messages.layoutOfRoundPens);
+  if (isArena(pen)) return { name, plan: arenaLayoutPlan(arenaLayoutData(job, pen, work, issue), name) };
   const data = isPosted(pen) ? postPenLayout(job, pen, work!, issue) : panelPenLayout(job, pen, issue);
   return { name, plan: layoutSheetPlan(data, name) };
 }

@@ -80,10 +80,11 @@ export function placesInUse(answers: Job, list: SlotList): number {
 /** The answers that take a place out of a list: those behind it move up, with the counts set in their place. */
 export function without(answers: Job, list: SlotList, place: number): Job {
   const changes: Job = {};
+  const ofGates = list === "gate" || list === "leaf" ? ["gate_side_N", "gate_at_N"] : [];
   for (let to = place; to <= slots[list]; to++)
-    for (const suffix of ["", "_use"]) {
-      if (!(`${list}_${to}${suffix}` in answers)) continue;
-      changes[`${list}_${to}${suffix}`] = answers[`${list}_${to + 1}${suffix}`] ?? null;
+    for (const pattern of [`${list}_N`, `${list}_N_use`, ...ofGates]) {
+      const key = pattern.replace("N", String(to));
+      if (key in answers) changes[key] = answers[pattern.replace("N", String(to + 1))] ?? null;
     }
   return changes;
 }

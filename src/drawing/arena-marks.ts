@@ -82,7 +82,7 @@ function diagonals(
   const [first, second] = layout.diagonals;
   const said = equal(first, second)
     ? [words.size(first), words.diagonals]
-    : [words.diagonal(first), words.diagonal(second)];
+    : [words.size(first), words.and(words.size(second))];
   return [
     line(corners[0], corners[2], faint, 0.75, "8 5"),
     line(corners[1], corners[3], faint, 0.75, "8 5"),
@@ -104,7 +104,7 @@ function dimension(
   const middle = { x: (ends[0].x + ends[1].x) / 2, y: (ends[0].y + ends[1].y) / 2 };
   const turn = (along * 180) / Math.PI;
   // Read from the foot or the right of the page, never upside down.
-  const upright = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn;
+  const upright = turn > 90 ? turn - 180 : turn < -90 - 1e-6 ? turn + 180 : turn;
   return [
     ...[from, to].map((end, k) => line(onCircle(end, 4, outward), ends[k], faint, 0.5)),
     line(ends[0], ends[1], faint, 1),
@@ -124,5 +124,5 @@ const arcCenter = (at: Point, words: string, { ink, paper }: PlanColors): Shape[
   line({ x: at.x - 5, y: at.y }, { x: at.x + 5, y: at.y }, ink, 1.2),
   line({ x: at.x, y: at.y - 5 }, { x: at.x, y: at.y + 5 }, ink, 1.2),
   shape("circle", { cx: at.x, cy: at.y, r: 2.5, fill: paper, stroke: ink, "stroke-width": 1.2, "data-arc-center": "" }),
-  ...(words ? [label(words, { x: at.x, y: at.y + 20 }, paper, { "font-size": 12.5 })] : []),
+  ...(words ? [label(words, { x: at.x - 5, y: at.y + 20 }, paper, { "font-size": 12.5, "text-anchor": "start" })] : []),
 ]; // prettier-ignore

@@ -28,7 +28,9 @@ export function gateLabelBeside(words: string, gate: PlacedPiece, center: Point,
   const [left, right] = [center.x - x > 30, x - center.x > 30];
   const anchor = upright ? (inX > 0 ? "start" : "end") : left ? "start" : right ? "end" : "middle";
   const aside = upright ? 0 : left ? -8 : right ? 8 : 0;
-  return label(words, { x: x + inX * 12 + aside, y: y + 5 + inY * (upright ? 12 : 17) }, paper, {
+  // Near a corner it moves on toward the middle, where a gate around the corner has no label.
+  const toMiddle = upright && Math.abs(center.y - y) > 90 ? Math.sign(center.y - y) * 22 : 0;
+  return label(words, { x: x + inX * 12 + aside, y: y + 5 + toMiddle + inY * (upright ? 12 : 17) }, paper, {
     "text-anchor": anchor,
   });
 }

@@ -12,7 +12,7 @@ export interface PlanWords {
   bay(place: number, of: number, length: string): string;
   gate(place: number, of: number, length: string): string;
   side: Record<Side, string>;
-  diagonal(feet: number): string;
+  and(size: string): string;
   diagonals: string;
   radius(feet: number): string;
   gateLabel(length: string, bearing?: number): string;
@@ -30,7 +30,7 @@ export const messages: Record<Language, PlanWords> = {
     title: "Plan of the pen",
     arenaTitle: "Plan of the arena",
     side: { left: "left side", far: "far end", right: "right side", near: "near end" },
-    diagonal: (feet) => `diagonal ${sizeInWords(feet)}`,
+    and: (size) => `and ${size}`,
     diagonals: "both diagonals",
     radius: (feet) => `radius ${sizeInWords(feet)}`,
     panel: (place, of, length) => `Panel ${place} of ${of}, ${length}`,
@@ -48,7 +48,7 @@ export const messages: Record<Language, PlanWords> = {
     title: "Plano del corral",
     arenaTitle: "Plano de la pista",
     side: { left: "lado izquierdo", far: "fondo", right: "lado derecho", near: "frente" },
-    diagonal: (feet) => `diagonal ${feetInches(feet, 4)}`,
+    and: (size) => `y ${size}`,
     diagonals: "las dos diagonales",
     radius: (feet) => `radio ${feetInches(feet, 4)}`,
     panel: (place, of, length) => `Panel ${place} de ${of}, ${length}`,

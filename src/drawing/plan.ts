@@ -1,12 +1,13 @@
 import { isArena, isPosted, type Pen } from "../estimate/pen";
 import { bearingAtFoot } from "../estimate/pieces-on-ground";
-import { type Language, type North } from "../estimate/fields";
+import { type Hand, type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
 import { feetInches } from "../units/feet-inches";
 import { arenaMarks, arenaWords } from "./arena-marks";
 import { acrossWords, dimensions } from "./dimensions";
 import { planFrame, type PlanColors, type Point } from "./frame";
 import { gateLabel, gateLabelBeside, gateLabelInside } from "./gate-label";
+import { gateSwing } from "./gate-swing";
 import { messages, type PlanWords } from "./messages";
 import { northArrow } from "./north-arrow";
 import { halfExtent, placedPieces, type PlacedPiece } from "./pieces";
@@ -27,6 +28,8 @@ export interface PlanOptions {
   numbered?: boolean;
   /** Stakes outside the pen, from which its center can be set again. */
   references?: readonly Reference[];
+  /** The hinges of an arena's gates, as seen from outside; right unless told. */
+  hand?: Hand;
   language?: Language;
 }
 
@@ -77,6 +80,11 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     shape("title", {}, isArena(pen) ? words.arenaTitle : words.title),
     shape("desc", {}, options.language === "es" ? sizeWords(pen, words) : penSentence(pen)),
     ...marks,
+    ...(isArena(pen)
+      ? pieces
+          .filter(({ kind }) => kind === "gate")
+          .map((gate) => gateSwing(gate, options.hand ?? "right", colors))
+      : []),
     ...pieces.map((piece, place) => pieceShape(piece, place, colors)),
     ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
     ...pieces

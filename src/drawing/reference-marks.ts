@@ -27,10 +27,11 @@ export function referenceMarks(
       x1: at.x - half, y1: at.y - way * half, x2: at.x + half, y2: at.y + way * half, stroke: ink, "stroke-width": 1,
     }); // prettier-ignore
   const beside = onCircle(at, 14, angle + Math.PI / 2);
+  const line = shape("line", {
+    x1: pin.x, y1: pin.y, x2: at.x, y2: at.y, stroke: faint, "stroke-width": 1, "stroke-dasharray": "6 4",
+  }); // prettier-ignore
   return [
-    shape("line", {
-      x1: pin.x, y1: pin.y, x2: at.x, y2: at.y, stroke: faint, "stroke-width": 1, "stroke-dasharray": "6 4",
-    }), // prettier-ignore
+    ...(distance > pinRadius ? [line] : []),
     shape("rect", {
       x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half, fill: paper, stroke: ink, "stroke-width": 1.5,
     }), // prettier-ignore

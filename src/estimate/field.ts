@@ -49,6 +49,8 @@ export interface Field extends OfStructures {
   quick: boolean;
   /** The list of slots this field is one of, and its place in it from 1. */
   slot?: { list: SlotList; place: number };
+  /** The gate, from 1, of which this field says more; it is asked with that gate. */
+  ofGate?: number;
   /** The line of the takeoff that this field belongs to, where that is not the slot of its own key. */
   beside?: string;
   /** The key of the figure that this field, when filled in, takes the place of. */

@@ -233,10 +233,10 @@ export const fields: readonly Field[] = [
   ...only(arenas,
     ...arenaSides.flatMap((side, k) => [
       field(`Gate ${k + 1} is on the`, `La puerta ${k + 1} va en`, {
-        key: `gate_side_${k + 1}`, kind: "choice", options: arenaSides, default: side, section: "gates", decides: true, documents: everywhere,
+        key: `gate_side_${k + 1}`, kind: "choice", options: arenaSides, default: side, section: "gates", ofGate: k + 1, decides: true, documents: everywhere,
       }),
       field(`Gate ${k + 1}, from the left corner`, `Puerta ${k + 1}, desde la esquina izquierda`, {
-        key: `gate_at_${k + 1}`, kind: "length", unit: "ft", range: [0, 1000], section: "gates", decides: true, documents: everywhere,
+        key: `gate_at_${k + 1}`, kind: "length", unit: "ft", range: [0, 1000], section: "gates", ofGate: k + 1, decides: true, documents: everywhere,
       }),
     ]),
   ), // prettier-ignore

@@ -12,7 +12,8 @@ import { hasMovedOn, usedCells, type UsedTable } from "./used-inputs"; // pretti
 /** What the radius line goes around until the crew types its own, in inches (common practice, no source). */
 export const lineDefaults = { centerStake: 1.5, can: 2.625, loop: 12 } as const;
 
-type Fact = (row: number) => PlanCell[];
+/** What stands in one row of the head. */
+export type Fact = (row: number) => PlanCell[];
 
 /** What was laid out, the radius line and the reference stakes, one under the other from the top row. */
 export function factCells(data: LayoutData): PlanCell[] {
@@ -51,7 +52,7 @@ function facts(data: LayoutData): Fact[] {
   ];
 }
 
-const section =
+export const section =
   (title: string): Fact =>
   (row) => [
     {
@@ -60,11 +61,11 @@ const section =
     },
   ];
 
-const said =
+export const said =
   (sentence: string): Fact =>
   (row) => [put(row, factColumns.label, sentence, "crewLabel")];
 
-const length =
+export const length =
   (label: string, feet: Term): Fact =>
   (row) => [
     put(row, factColumns.label, label, "crewLabel"),

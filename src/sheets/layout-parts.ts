@@ -2,8 +2,8 @@ import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldOf, languages, type Hand, type Language, type North } from "../estimate/fields";
 import { type Job } from "../estimate/job";
-import { type Pen, type RoundPen } from "../estimate/pen";
-import { piecesAround } from "../estimate/pieces-on-ground";
+import { type Pen } from "../estimate/pen";
+import { piecesOnGround } from "../estimate/pieces-on-ground";
 import { type Stake } from "../fence/layout";
 import { squareReferenceStakes } from "../fence/reference-stakes";
 import { bearingTo } from "../geometry/point";
@@ -22,11 +22,11 @@ export interface LayoutIssue {
 }
 
 /** Reference stakes stand so far outside the pins: 10 ft, or a fifth of the radius (common practice, no source). */
-const outside = (radius: number) => Math.max(10, radius / 5);
+export const outside = (radius: number) => Math.max(10, radius / 5);
 
 /** How wide the plan is drawn, pixels, and points in a pixel. */
-const drawn = 460;
-const points = 0.75;
+export const drawn = 460;
+export const points = 0.75;
 
 /** What a job says of its layout sheet. */
 export interface Asked {
@@ -93,11 +93,11 @@ function referencesOf(radius: number, bearing: number): LayoutData["references"]
 /** What stands at each stake. Walked clockwise, a gate begins at the right of who faces the pen from outside. */
 export function withSides(
   stakes: readonly Stake[],
-  pen: RoundPen,
+  pen: Pen,
   hand: Hand,
   stands: "pin" | "post",
 ): LaidStake[] {
-  const isGate = piecesAround(pen).map(({ kind }) => kind === "gate");
+  const isGate = piecesOnGround(pen, 0).map(({ kind }) => kind === "gate");
   const [begins, ends]: GateSide[] = hand === "right" ? ["hinge", "latch"] : ["latch", "hinge"];
   return stakes.map(({ atGate, ...stake }, k) => ({
     ...stake,

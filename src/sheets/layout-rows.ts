@@ -31,7 +31,7 @@ const feetInches = (place: Place) =>
   when(operate(cell(place), "=", 0), "0'", pen("FEET_INCHES", cell(place)));
 
 /** A length as the crew reads it: feet and inches to the sixteenth, and the decimal beside it. */
-const length = (row: number, column: number, feet: Term): PlanCell[] => [
+export const length = (row: number, column: number, feet: Term): PlanCell[] => [
   put(row, column, feetInches({ row, column: column + 1 }), "crewLength"),
   put(row, column + 1, feet, "crewDecimal"),
 ];
@@ -143,7 +143,7 @@ function referenceRow(
 }
 
 /** A row whose blank places are ruled like the others, with its place for what was set. */
-function ruled(row: number, cells: PlanCell[]): PlanCell[] {
+export function ruled(row: number, cells: PlanCell[]): PlanCell[] {
   const filled = new Set(cells.map(({ column }) => column));
   const blanks = Array.from({ length: columns.asSet - columns.stake }, (_, k) => columns.stake + k);
   return [

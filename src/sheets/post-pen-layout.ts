@@ -49,7 +49,7 @@ export function postPenLayout(
 }
 
 /** A stake with the hole that its post stands in; none where posts are driven. */
-function withHole(stake: LaidStake, { lineHole, gateHole, holeDepth }: PostWork): LaidStake {
+export function withHole(stake: LaidStake, { lineHole, gateHole, holeDepth }: PostWork): LaidStake {
   const diameter = stake.kind === "gate post" ? gateHole : lineHole;
   return diameter === null ? stake : { ...stake, hole: { diameter, depth: holeDepth! } };
 }

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from "lit/html.js";
-import { fields } from "../../src/estimate/fields";
+import { fieldsOf } from "../../src/estimate/fields";
+import { structureOf } from "../../src/estimate/job";
 import { layoutHindrance } from "../layout-hindrance";
 import { type Context } from "./context";
 import { questionView } from "./questions";
@@ -8,7 +9,7 @@ import { questionView } from "./questions";
 export function view(context: Context): TemplateResult {
   const { panel, layout } = context;
   const why = layoutHindrance(panel.state, panel.figured);
-  const asked = fields.filter(({ section }) => section === "layout");
+  const asked = fieldsOf(structureOf(panel.state.good)).filter(({ section }) => section === "layout");
   return html`
     ${asked.map((field) => questionView(context, field))}
     <section class="commands">

@@ -9,7 +9,7 @@ const say = {
   hint: "Everything else, each with what is taken unless you change it",
   sections: {
     job: "Job",
-    pen: "Pen",
+    pen: "Size",
     fence: "Fence",
     holes: "Posts and holes",
     gates: "Gates",
@@ -27,7 +27,7 @@ const say = {
 export function moreView(context: Context): TemplateResult {
   const { answers, good } = context.panel.state;
   const others = fieldsOf(structureOf(good)).filter(
-    (field) => !field.quick && !field.slot && applies(field, answers),
+    (field) => !field.quick && !field.slot && field.ofGate === undefined && applies(field, answers),
   );
   const sections = [...new Set(others.map(({ section }) => section))].filter((one) => one !== "layout");
   return html`<details class="more">

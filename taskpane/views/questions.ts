@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { fieldOf, fieldsOf, slots, type Field, type SlotList } from "../../src/estimate/fields";
+import { fieldOf, fieldsOf, type Field, type SlotList } from "../../src/estimate/fields";
 import { structureOf } from "../../src/estimate/job";
 import { postCautions, railsSentence, settingSentence } from "../../src/estimate/post-sentences";
 import { type PostWork } from "../../src/estimate/post-work";
-import { type Structure } from "../../src/estimate/structures";
+import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
 import { otherSizesSentence, penSentence, sandSentence, sandWarnings } from "../../src/estimate/sentences";
 import { placesInUse, unbroken, without } from "../shown";
@@ -12,7 +12,7 @@ import { fieldId, fieldView, sentence } from "./field";
 import { planView } from "./plan";
 
 const say = {
-  pen: "The pen",
+  built: (arena: boolean) => (arena ? "The arena" : "The pen"),
   fence: {
     "panel pen": "Panels and gates",
     "post pen": "Posts, rails and gates",
@@ -33,12 +33,14 @@ const say = {
     "pin circle": "Through the pins: the circle you paint.",
     "inside clear": "What the horse has, at the very least.",
     "post circle": "Through the post centers: the circle you paint.",
+    "post line": "Through the post centers: the line you string.",
     outside: "Nothing of the fence stands outside this size.",
     "crushed stone": "Packed round the posts in layers.",
     "tamped earth": "What came out goes back in, tamped in layers.",
     concrete: "Let it cure before a gate hangs on it.",
     driven: "No holes: a driver comes to the pen.",
   } as Record<string, string>,
+  middle: "middle",
   old: "This is the last size that worked.",
   none: "No answer yet.",
 };
@@ -46,7 +48,7 @@ const say = {
 const fenceSlots: Record<Structure, SlotList[]> = {
   "panel pen": ["panel", "gate"],
   "post pen": ["leaf"],
-  "panel arena": ["gate"],
+  "panel arena": ["panel", "gate"],
   "post arena": ["leaf"],
 };
 
@@ -61,7 +63,7 @@ export function questionsView(context: Context): TemplateResult {
   const one = (field: Field) => questionView(context, field);
   return html`
     <section>
-      <h2>${say.pen}</h2>
+      <h2>${say.built(belongs({ structures: arenas }, structure))}</h2>
       ${of("pen").filter((field) => !isMoney(field)).map((field) =>
         field.key === "purpose" ? html`${one(field)}${suggestionView(context)}` : one(field),
       )}
@@ -103,7 +105,7 @@ export function questionView(context: Context, field: Field, more: { remove?(): 
     good: good[field.key],
     problem: problems[field.key],
     hint: field.insteadOf && counted !== "" ? `counted: ${counted}` : say.meaning[String(answers[field.key])],
-    placeholder: String(counted),
+    placeholder: field.key.startsWith("gate_at_") ? say.middle : String(counted),
     missing: source?.sheet.missing.includes(field.key) ?? false,
     answered: (value) => panel.answer({ [field.key]: value }),
     ...more,
@@ -137,7 +139,9 @@ function suggestionView({ panel }: Context): TemplateResult {
 function slotsView(context: Context, list: SlotList): TemplateResult {
   const { panel, page, changed } = context;
   const { answers } = panel.state;
-  const used = Math.max(placesInUse(answers, list), page.opened[list]);
+  const asked = fieldsOf(structureOf(panel.state.good));
+  const most = asked.filter(({ slot }) => slot?.list === list).length;
+  const used = Math.min(most, Math.max(placesInUse(answers, list), page.opened[list]));
   const remove = (place: number) => () => {
     page.opened[list] = used - 1;
     panel.answer(without(panel.state.answers, list, place));
@@ -148,18 +152,25 @@ function slotsView(context: Context, list: SlotList): TemplateResult {
     changed(fieldId(`${list}_${used + 1}`));
   };
   const places = Array.from({ length: used }, (_, k) => k + 1);
-  return html`${places.map((place) =>
-      questionView(context, fieldOf(`${list}_${place}`), {
-        remove: used > 1 || list === "gate" || list === "leaf" ? remove(place) : undefined,
-      }),
-    )}
-    <button
-      type="button"
-      class="add"
-      id=${fieldId(`${list}-add`)}
-      ?disabled=${used >= slots[list]}
-      @click=${add}
-    >
-      ${say.add[list]}
-    </button>`;
+  const isGate = list === "gate" || list === "leaf";
+  const more = (place: number) => (isGate ? asked.filter(({ ofGate }) => ofGate === place) : []);
+  return html`${places.map(
+    (place) =>
+      html`${questionView(context, fieldOf(`${list}_${place}`), {
+        remove: used > 1 || isGate ? remove(place) : undefined,
+      })}${more(place).map((field) => questionView(context, field))}`,
+  )}
+  ${
+    most === 1
+      ? nothing
+      : html`<button
+          type="button"
+          class="add"
+          id=${fieldId(`${list}-add`)}
+          ?disabled=${used >= most}
+          @click=${add}
+        >
+          ${say.add[list]}
+        </button>`
+  }`;
 }

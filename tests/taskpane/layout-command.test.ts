@@ -124,11 +124,11 @@ describe("writing a layout sheet", () => {
     expect(layouts()).toEqual([]);
   });
 
-  it("says why not where the answers lead to no pen", async () => {
+  it("says why not where the answers lead to nothing", async () => {
     const { host, why, cell } = await ready();
     host.type("Estimate", cell("size").row, cell("size").column, 8);
     await settled();
-    expect(why()).toMatch(/^The answers lead to no pen to lay out yet/);
+    expect(why()).toMatch(/^The answers lead to nothing to lay out yet/);
   });
 
   it("keeps every sheet as it was where the workbook refuses, and says what it said", async () => {
