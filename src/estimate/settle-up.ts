@@ -11,7 +11,7 @@ export interface Ticket {
   invoice: string;
 }
 
-/** One item to settle: what the bid counted on, and what was ordered. */
+/** One item to settle, and what the bid counted on. */
 export interface SettledItem {
   /** What tickets call it. */
   name: string;
@@ -19,7 +19,6 @@ export interface SettledItem {
   /** True of sand, which tickets may count in tons or in cubic yards. */
   sand: boolean;
   bid: { quantity: number; money: number };
-  ordered: { quantity: number; money: number };
 }
 
 /** What came of an item. Quantities in the item's own unit; money to the cent. */

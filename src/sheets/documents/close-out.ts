@@ -1,0 +1,205 @@
+import { type FieldValue } from "../../estimate/fields";
+import { put } from "../estimate-cells";
+import {
+  call,
+  cell,
+  minus,
+  number,
+  operate,
+  over,
+  pen,
+  plus,
+  range,
+  times,
+  when,
+  type Expression,
+  type Term,
+} from "../expression";
+import { type PlanCell, type SheetPlan } from "../plan";
+import { type StyleName } from "../styles";
+import { ticketSums, type CloseOutItem } from "./close-out-lines";
+import { closeOutWords as say } from "./close-out-words";
+import { moneyEntry, textEntry, type Entry } from "./entries";
+import { marks } from "./marks";
+import { entryCell } from "./rows";
+import { cellOf, type EstimateSource } from "./source";
+import { ticketRange } from "./tickets"; // prettier-ignore
+
+/** The columns of a close-out. */
+export const closeOutColumns = {
+  key: 0, item: 1, unit: 2, bid: 3, ordered: 4, delivered: 5, more: 6,
+  bidMoney: 7, orderedMoney: 8, ticketMoney: 9, billedMoney: 10, moreMoney: 11,
+} as const; // prettier-ignore
+const columns = closeOutColumns;
+
+const rows = { mark: 0, title: 1, job: 2, note: 3, heads: 4, first: 5 } as const;
+
+/** What the user says of the contract; a blank one counts 0. */
+export const closeOutEntries: readonly Entry[] = [
+  textEntry("closed_on", "Date", "Fecha"),
+  moneyEntry("contract", say.contract, "Contrato"),
+  moneyEntry("changes", say.changes, "Cambios firmados", -10_000_000),
+  moneyEntry("extras", say.extras, "Extras a precio unitario", -10_000_000),
+  moneyEntry("paid", say.paid, "Facturado o pagado"),
+];
+
+/** What a close-out is written from. */
+export interface CloseOut {
+  sources: readonly EstimateSource[];
+  items: readonly CloseOutItem[];
+  /** The sheet of the ticket log. */
+  log: string;
+  entries: Readonly<Record<string, FieldValue>>;
+}
+
+const at = (row: number, column: number) => cell({ row, column });
+const total = (some: Expression[]) => plus(some[0], ...some.slice(1));
+const cents = (money: Expression) => call("ROUND", money, 2);
+
+/**
+ * The sheet that settles a job: each item's bid, orders, tickets and invoices beside one another, the depth that the
+ * delivered sand gave, and what is left to bill. Every figure follows its estimates, orders and tickets.
+ */
+export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: string): SheetPlan {
+  const afterItems = rows.first + items.length;
+  const blocks = afterItems + 3;
+  const factor = at(blocks + 1, columns.bid);
+  const lines = items.flatMap((item, k) => itemCells(rows.first + k, item, log, factor));
+  const facts = sandFacts(sources, items, blocks + 1);
+  const bill = billFacts(entries, blocks + 1, afterItems + 1);
+  const title = when(operate(cellOf(sources[0], "job_name"), "=", ""), "", cellOf(sources[0], "job_name"));
+  const [closedOn] = closeOutEntries;
+  return {
+    name,
+    cells: [
+      put(rows.mark, columns.key, marks["close-out"], "key"),
+      put(rows.mark, columns.bid, "figure", "key"),
+      put(rows.mark, columns.moreMoney, "money", "key"),
+      { ...put(rows.title, columns.item, say.closeOut, "title"), across: 4 },
+      put(rows.title, columns.key, `money=${closedOn.key}`, "key"),
+      entryCell(rows.title, columns.moreMoney, closedOn, entries[closedOn.key] ?? null),
+      { ...put(rows.job, columns.item, title, "text"), across: 6 },
+      { ...put(rows.note, columns.item, say.inHouse, "note"), across: 6 },
+      ...say.heads.map((head, k) => put(rows.heads, k + 1, head, k === 0 ? "heading" : k === 1 ? "headingCenter" : "headingRight")),
+      ...lines,
+      ...totalCells(afterItems, log),
+      { ...put(blocks, columns.item, say.sand, "section"), across: 3 },
+      { ...put(blocks, columns.bidMoney, say.bill, "section"), across: 5 },
+      ...facts,
+      ...bill,
+      ...keyCells(blocks + 1),
+    ],
+    columns: [14, 28, 7, 10, 10, 10, 11, 13, 12, 12, 12, 14].map((width, k) => ({
+      width, ...(k === 0 ? { hidden: true } : {}),
+    })),
+    hiddenRows: [rows.mark],
+    heights: { [rows.title]: 24 },
+    frozenRows: rows.first,
+    print: {
+      area: { top: rows.title, left: columns.item, bottom: blocks + 7, right: columns.moreMoney },
+      landscape: true,
+      pages: { wide: 1, tall: 2 },
+      repeatRows: 1,
+      repeatFrom: rows.heads,
+      footer: say.footer,
+    },
+    pictures: [],
+  };
+} // prettier-ignore
+
+function itemCells(row: number, item: CloseOutItem, log: string, factor: Expression): PlanCell[] {
+  const { name, unit, bid, ordered } = item;
+  const { delivered, money, billed } = ticketSums(log, item, at(row, columns.item), factor);
+  return [
+    put(row, columns.item, name, "label"),
+    put(row, columns.unit, unit, "unit"),
+    put(row, columns.bid, bid.quantity, "figure"),
+    put(row, columns.ordered, ordered.quantity, "figure"),
+    put(row, columns.delivered, delivered, "figure"),
+    put(row, columns.more, minus(at(row, columns.delivered), at(row, columns.bid)), "figure"),
+    put(row, columns.bidMoney, bid.money, "money"),
+    put(row, columns.orderedMoney, ordered.money, "money"),
+    put(row, columns.ticketMoney, cents(money), "money"),
+    put(row, columns.billedMoney, cents(billed), "money"),
+    put(row, columns.moreMoney, cents(minus(at(row, columns.ticketMoney), at(row, columns.bidMoney))), "money"),
+  ];
+} // prettier-ignore
+
+/** Tickets for anything that is no item here, and under them the sums of all money. */
+function totalCells(row: number, log: string): PlanCell[] {
+  const column = (one: number, to: number) => range({ row: rows.first, column: one }, { row: to, column: one });
+  const rest = (all: Expression, one: number) => cents(minus(all, call("SUM", column(one, row - 1))));
+  const amounts = ticketRange(log, "amount");
+  const sums = [columns.bidMoney, columns.orderedMoney, columns.ticketMoney, columns.billedMoney, columns.moreMoney];
+  const ruled = Array.from({ length: columns.more }, (_, k) => put(row + 1, columns.item + k, k === 0 ? say.all : "", "totalLabel"));
+  return [
+    put(row, columns.item, say.otherTickets, "label"),
+    put(row, columns.ticketMoney, rest(call("SUM", amounts), columns.ticketMoney), "money"),
+    put(row, columns.billedMoney, rest(call("SUMIFS", amounts, ticketRange(log, "invoice"), "<>"), columns.billedMoney), "money"),
+    put(row, columns.moreMoney, at(row, columns.ticketMoney), "money"),
+    ...ruled,
+    ...sums.map((one) => put(row + 1, one, cents(call("SUM", column(one, row))), "total")),
+  ];
+} // prettier-ignore
+
+/** The keys of the two blocks that stand beside one another, by the rows below their headings. */
+const blockKeys: readonly [figure: string, money: string][] = [
+  ["tons_per_cy", "contract"],
+  ["built_area", "changes"],
+  ["depth_bid", "extras"],
+  ["came_yards", "paid"],
+  ["came_tons", "left"],
+  ["depth_came", "unbilled"],
+  ["depth_more", "cost_more"],
+];
+
+const keyCells = (row: number): PlanCell[] =>
+  blockKeys.map(([figure, money], k) => put(row + k, columns.key, `figure=${figure} money=${money}`, "key"));
+
+/** The sand that came in cubic yards and tons, and the depth that it gives on the built area. */
+function sandFacts(sources: readonly EstimateSource[], items: readonly CloseOutItem[], row: number): PlanCell[] {
+  const [factor, area, depth, yards, gave] = [0, 1, 2, 3, 5].map((k) => at(row + k, columns.bid));
+  const areas = sources.map((source) => cellOf(source, "area"));
+  const deep = sources.map((source, k) => times(cellOf(source, "depth_loose"), areas[k]));
+  const came = items.flatMap(({ sand, unit }, k) => {
+    if (!sand) return [];
+    const delivered = at(rows.first + k, columns.delivered);
+    return [unit === "ton" ? over(delivered, factor) : delivered];
+  });
+  const fact = (k: number, label: string, says: Term): PlanCell[] => [
+    { ...put(row + k, columns.item, label, "label"), across: 2 },
+    put(row + k, columns.bid, says, "figure"),
+  ];
+  return [
+    ...fact(0, say.tonsPerCy, cellOf(sources[0], "tons_per_cy")),
+    ...fact(1, say.area, total(areas)),
+    ...fact(2, say.asked, over(total(deep), area)),
+    ...fact(3, say.came, came.length > 0 ? total(came) : 0),
+    ...fact(4, say.cameTons, times(yards, factor)),
+    ...fact(5, say.gave, pen("DEPTH", yards, area)),
+    ...fact(6, say.offDepth, minus(gave, depth)),
+  ];
+} // prettier-ignore
+
+/** Contract, changes and what was paid, what is left to bill, and what the material came to. */
+function billFacts(entries: CloseOut["entries"], row: number, totals: number): PlanCell[] {
+  const label = (k: number, words: string, style: StyleName = "label") => ({
+    ...put(row + k, columns.bidMoney, words, style),
+    across: 4,
+  });
+  const own = (k: number) => number(at(row + k, columns.moreMoney));
+  const asked = closeOutEntries.slice(1);
+  const sum = (k: number, words: string, says: Expression, style: StyleName = "money"): PlanCell[] => [
+    label(k, words, style === "total" ? "totalLabel" : "label"),
+    put(row + k, columns.moreMoney, cents(says), style),
+  ];
+  return [
+    ...asked.flatMap((entry, k) => [
+      label(k, entry.label.en),
+      { ...entryCell(row + k, columns.moreMoney, entry, entries[entry.key] ?? null), style: "inputMoney" as const },
+    ]),
+    ...sum(4, say.left, minus(plus(own(0), own(1), own(2)), own(3)), "total"),
+    ...sum(5, say.unbilled, minus(at(totals, columns.ticketMoney), at(totals, columns.billedMoney))),
+    ...sum(6, say.costMore, at(totals, columns.moreMoney)),
+  ];
+} // prettier-ignore
