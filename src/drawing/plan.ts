@@ -100,8 +100,21 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
   );
 }
 
-/** The plan as SVG text, for a sheet or a page of its own. */
-export const planDrawing = (pen: Pen, options?: PlanOptions): string => svgText(planShape(pen, options));
+/** The plan as SVG text, for a picture in a sheet: without what only a pointer meets. */
+export const planDrawing = (pen: Pen, options?: PlanOptions): string =>
+  svgText(still(planShape(pen, options)));
+
+/** A drawing without the names and the reach of its pieces. */
+const still = (whole: Shape): Shape => ({
+  ...whole,
+  children: whole.children.map((child) => {
+    if (typeof child === "string" || !("data-piece" in child.attributes)) return child;
+    const seen = child.children.filter(
+      (part) => typeof part === "string" || (part.tag !== "title" && !("pointer-events" in part.attributes)),
+    );
+    return { ...child, attributes: {}, children: seen };
+  }),
+});
 
 const sizeWords = (pen: Pen, words: PlanWords) =>
   isArena(pen) ? arenaWords(pen, words) : acrossWords(pen, words);

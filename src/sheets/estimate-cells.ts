@@ -101,6 +101,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         put(row, columns.amount, says[`${key}_amount`], "money"),
         put(row, columns.taxed, says[`${key}_taxed`], "mark"),
         put(row, columns.note, says[`${key}_note`], "priceNote"),
+        put(row, columns.kind, says[`${key}_kind`], "key"),
         ...(says[`${key}_pick`] ? [put(row, columns.pick, says[`${key}_pick`], "key")] : []),
         put(row, columns.count, says[`${key}_count`], style),
         ...["fewer", "more"].flatMap((side) =>
@@ -194,7 +195,7 @@ export function validationOf({ kind, range: limits, options, unit }: Question): 
   const message =
     kind === "count"
       ? messages.wholeBetween(least, most)
-      : unit
+      : kind === "length"
         ? messages.inUnit(unit, least, most)
         : messages.between(least, most);
   return { kind: "number", least, most, whole: kind === "count", message };

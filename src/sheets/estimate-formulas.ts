@@ -3,6 +3,7 @@ import { messages as estimateMessages } from "../estimate/messages";
 import { extraStakes, lineBeyond, lineToTieOff } from "../estimate/supplies";
 import {
   call,
+  expression,
   minus,
   number,
   operate,
@@ -89,9 +90,10 @@ export function lineFormulas(
   const count = at(`${key}_count`);
   const used = (then: Term) => when(operate(number(count), "=", 0), "", then);
   const price = at(`${key}_price`);
-  const found = lookUp(sheet.prices, { item, size, pick: at(`${key}_pick`), price });
+  const found = lookUp(sheet.prices, { item: at(`${key}_kind`), size, pick: at(`${key}_pick`), price });
   const bought = times(count, plus(1, over(found.waste, 100)));
   return {
+    [`${key}_kind`]: expression(item),
     ...(found.pick && { [`${key}_pick`]: found.pick }),
     [`${key}_quantity`]: used(whole ? roundedUp(bought) : bought),
     [`${key}_price`]: used(found.price),

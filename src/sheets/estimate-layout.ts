@@ -6,7 +6,7 @@ import { layoutOf, type Left, type Right, type SectionLayout } from "./estimate-
 /** The columns of an estimate sheet. Inputs stand to the right of the printed part. */
 export const columns = {
   key: 0, item: 1, quantity: 2, unit: 3, price: 4, amount: 5, taxed: 6, note: 7, gap: 8,
-  label: 9, input: 10, inputUnit: 11, feetInches: 12, use: 13, count: 14, fewer: 15, more: 16, pick: 17, written: 18, fixed: 19,
+  label: 9, input: 10, inputUnit: 11, feetInches: 12, use: 13, count: 14, fewer: 15, more: 16, pick: 17, kind: 18, written: 19, fixed: 20,
 } as const; // prettier-ignore
 
 /** The column of an estimate by its name: what key cells write before each key. */

@@ -119,29 +119,30 @@ function keysIn({ row, column, says }: PlanCell): [key: string, address: string]
   return pairs.map(([name, key]) => [key, address({ row, column: columns[name as ColumnName] })]);
 }
 
-const widths = [14, 29, 10, 8, 12, 12, 6, 15, 2, 27, 13, 10, 16, 11, 10, 9, 9, 9, 12, 12];
+const widths = [14, 29, 10, 8, 12, 12, 6, 15, 2, 27, 13, 10, 16, 11, 10, 9, 9, 9, 9, 12, 12];
 
 /** The widths of an estimate's columns. Posts are chosen by longer words, and hidden columns hold what they were figured from. */
 const widthsOf = (structure: Structure) =>
   structure === "panel pen"
-    ? widths.slice(0, columns.pick + 1)
+    ? widths.slice(0, columns.kind + 1)
     : widths.map((width, column) => (column === columns.input ? 18 : width));
 
 const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
 /** How the headers stand: as the cells under them. */
 const headerStyles = [left, right, center, right, right, center, left];
 const inputHeaderStyles = [left, right, center, right, right, right];
-const { key, fewer, more, pick, written, fixed } = columns;
-const hiddenColumns: number[] = [key, fewer, more, pick, written, fixed];
+const { key, fewer, more, pick, kind, written, fixed } = columns;
+const hiddenColumns: number[] = [key, fewer, more, pick, kind, written, fixed];
 
 /** What stands hidden beside a line's count: which rows of the prices it may use, and a panel's counts with one fewer and one more. */
 function besideCounts(places: Sheet["places"]): Sheet["places"] {
-  const beside = (key: string, name: "fewer" | "more" | "pick") =>
+  const beside = (key: string, name: "fewer" | "more" | "pick" | "kind") =>
     [key.replace(/_count$/, `_${name}`), { ...places[key], column: columns[name] }] as const;
   const counts = Object.keys(places).filter((key) => key.endsWith("_count"));
   const panels = counts.filter((key) => key.startsWith("panel_"));
   return Object.fromEntries([
     ...counts.map((key) => beside(key, "pick")),
+    ...counts.map((key) => beside(key, "kind")),
     ...panels.flatMap((key) => [beside(key, "fewer"), beside(key, "more")]),
   ]);
 }

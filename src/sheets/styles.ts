@@ -30,7 +30,7 @@ const inputNumber: CellStyle = {
 
 /** The looks that documents use, each good in black and white. */
 export const styles = {
-  key: { color: faint, size: 8 },
+  key: { color: ink, size: 10 },
   title: { bold: true, size: 16, color: ink },
   subtitle: { size: 10, color: faint },
   heading: { bold: true, size: 11, color: ink, fill: "E4E7EB", line: "bottom" },

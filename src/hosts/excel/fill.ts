@@ -27,14 +27,15 @@ function writeBlock(sheet: Excel.Worksheet, cells: PlanCell[]): void {
     rangeOf(sheet, block.area).numberFormat = filled(
       block.area,
       block.cells,
+      null,
       ({ style }) => styleOf(style).format ?? null,
     );
   const copies = likeRows(cells);
   const copied = new Set(copies.flatMap(placesIn));
   const content = ({ row, column, says }: PlanCell) =>
-    copied.has(`${row} ${column}`) ? null : entryFor(says);
+    copied.has(`${row} ${column}`) ? "" : (entryFor(says) ?? "");
   const all = around(cells);
-  rangeOf(sheet, all).formulas = filled(all, cells, content);
+  rangeOf(sheet, all).formulas = filled(all, cells, "", content);
   for (const area of copies) rangeOf(sheet, area).copyFrom(areaAddress(rowAbove(area)), "Formulas");
 }
 
@@ -60,13 +61,16 @@ const around = (cells: PlanCell[]): Area => ({
 const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Area) =>
   once(sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1));
 
-/** What each cell of an area is given; null leaves a cell as it is. */
+/** What each cell of an area is given, and every other place in it; on a new sheet an empty text leaves a cell blank, as null does. */
 function filled(
   { top, left, bottom, right }: Area,
   cells: PlanCell[],
+  other: Entry,
   of: (cell: PlanCell) => Entry,
 ): Entry[][] {
-  const block = Array.from({ length: bottom - top + 1 }, () => new Array<Entry>(right - left + 1).fill(null));
+  const block = Array.from({ length: bottom - top + 1 }, () =>
+    new Array<Entry>(right - left + 1).fill(other),
+  );
   for (const cell of cells) block[cell.row - top][cell.column - left] = of(cell);
   return block;
 }
