@@ -508,6 +508,7 @@ hours post = cell of hours_post
 hours rail = cell of hours_rail
 
 
+
 `
   .trim()
   .split("\n");
