@@ -24,6 +24,8 @@ export interface PlanOptions {
   bearing?: number;
   /** The north that the top is: an arrow names it, and the gate says its bearing. */
   north?: North;
+  /** A picture that no one points at: no names of pieces, and nothing unseen to point at. */
+  still?: boolean;
   /** Numbers the stakes, as many as there is room for. */
   numbered?: boolean;
   /** Stakes outside the pen, from which its center can be set again. */
@@ -85,7 +87,7 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
           .filter(({ kind }) => kind === "gate")
           .map((gate) => gateSwing(gate, options.hand ?? "right", colors))
       : []),
-    ...pieces.map((piece, place) => pieceShape(piece, place, colors)),
+    ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
     ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
     ...pieces
       .filter(({ kind }) => kind === "gate")
@@ -119,7 +121,12 @@ const still = (whole: Shape): Shape => ({
 const sizeWords = (pen: Pen, words: PlanWords) =>
   isArena(pen) ? arenaWords(pen, words) : acrossWords(pen, words);
 
-function pieceShape({ kind, name, from, to }: PlacedPiece, place: number, { ink, paper }: PlanColors): Shape {
+function pieceShape(
+  { kind, name, from, to }: PlacedPiece,
+  place: number,
+  { ink, paper }: PlanColors,
+  still = false,
+): Shape {
   const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
   const drawn =
     kind === "gate"
@@ -128,6 +135,7 @@ function pieceShape({ kind, name, from, to }: PlacedPiece, place: number, { ink,
           shape("line", { ...inset(from, to, 2), stroke: paper, "stroke-width": 5 }),
         ]
       : [shape("line", { ...ends, stroke: ink, "stroke-width": 3 })];
+  if (still) return shape("g", { class: kind }, ...drawn);
   // An unseen wider line, so that a finger or a shaking hand still meets the piece.
   const reach = shape("line", { ...ends, stroke: "none", "stroke-width": 18, "pointer-events": "stroke" });
   return shape("g", { "data-piece": place, class: kind }, shape("title", {}, name), ...drawn, reach);

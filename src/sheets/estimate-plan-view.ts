@@ -33,7 +33,7 @@ export function planPicture(pen: Pen, row: number): PlanPicture {
     column: columns.amount,
     width: Math.round((tall * width) / height),
     height: tall,
-    svg: planDrawing(pen, { width: drawn }),
+    svg: planDrawing(pen, { width: drawn, still: true }),
     description: penSentence(pen),
   };
 }
