@@ -35,7 +35,8 @@ function costOfKind(sheet: Sheet, kind: CostKind): Expression {
   const amounts = (some: typeof strays) => some.map(([key]) => number(at(`${key}_amount`)));
   const into = amounts(strays.filter(([, stray]) => stray.kind === kind));
   const outOf = amounts(strays.filter(([, { section }]) => costOfSection[section] === kind));
-  return outOf.reduce((cost, line) => minus(cost, line), sum([...whole, ...into]));
+  // What is left of a difference is not to the cent by itself.
+  return toTheCent(outOf.reduce((cost, line) => minus(cost, line), sum([...whole, ...into])));
 }
 
 /** The formulas of the steps from the lines to the final price, in the order that `charge` tells, by key. */
@@ -44,7 +45,7 @@ export function totalFormulas(sheet: Sheet): Record<string, Expression> {
   const down = (name: keyof typeof columns) =>
     range({ row: sheet.lines.from, column: columns[name] }, { row: sheet.lines.to, column: columns[name] });
   const missing = call("COUNTIF", down("amount"), estimateMessages.priceMissing);
-  const taxed = call("SUMIFS", down("amount"), down("taxed"), "yes");
+  const taxed = toTheCent(call("SUMIFS", down("amount"), down("taxed"), "yes"));
   const taxIsOn = (word: string) => isWord(at("tax_on"), word);
   const onCost = call("OR", taxIsOn("material cost"), taxIsOn(""));
   const direct = at("direct");
@@ -69,7 +70,7 @@ export function totalFormulas(sheet: Sheet): Record<string, Expression> {
     });
   const share = toTheCent(over(times(price, taxed), direct));
   return {
-    direct: sum(lineSectionsOf(sheet.structure).map((section) => at(`sum_${section}`))),
+    direct: toTheCent(sum(lineSectionsOf(sheet.structure).map((section) => at(`sum_${section}`)))),
     burden_amount: percentOf(costOfKind(sheet, "labor"), at("burden")),
     tax_amount: when(onCost, percentOf(taxed, at("tax")), 0),
     contingency_amount: percentOf(before("contingency_amount"), at("contingency")),
