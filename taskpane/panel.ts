@@ -39,6 +39,12 @@ const sections: readonly LazySection[] = [
     hint: "Fields in braces, filled from an estimate",
     load: async () => (await import("./templates/view")).templatesSection(),
   },
+  {
+    id: "share",
+    title: "Share and mend",
+    hint: "Freeze, repair, plain copies",
+    load: () => import("./views/share"),
+  },
 ];
 
 /** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */

@@ -1,6 +1,7 @@
 import { type Cell } from "../units/cell";
 import { type Content } from "../sheets/expression";
-import { type SheetPlan } from "../sheets/plan";
+import { type PlanArea, type SheetPlan } from "../sheets/plan";
+import { type WorkbookContent } from "../sheets/workbook-content";
 
 /** A sheet as it stands: what each cell shows and what it says (a formula with its =, else the content), from A1. */
 export interface SheetContent {
@@ -28,6 +29,11 @@ export interface CellChange {
   format?: string;
 }
 
+/** A selected rectangle of cells, counted from 0. */
+export interface SelectedArea extends PlanArea {
+  sheet: string;
+}
+
 /** What one cell of a copied sheet is to say, counted from 0. A text is written as text, never taken for a formula. */
 export interface FilledCell {
   row: number;
@@ -40,6 +46,8 @@ export interface FilledCell {
  * marks the cell as fixed in this copy; `live` takes that mark away; without either its look stays.
  */
 export interface RewrittenCell extends FilledCell {
+  /** The sheet of the cell, where it is another than the one named beside. */
+  sheet?: string;
   style?: "fixed" | "live";
 }
 
@@ -64,10 +72,14 @@ export interface WorkbookHost {
    * nothing. Says in sentences what this host could not carry over. Refuses a name that exists.
    */
   fillCopy(sheet: string, name: string, cells: FilledCell[]): Promise<string[]>;
-  /** Replaces what the named cells of a sheet hold, in one step of undo: all of them, or the sheet stays as it was. */
+  /** Replaces what the named cells hold, in one step of undo: all of them, or the workbook stays as it was. */
   rewrite(sheet: string, cells: RewrittenCell[]): Promise<void>;
   /** Opens a workbook file, given in base64, as a new workbook beside the present one; present where `can` says so. */
   openCopy?(base64: string): Promise<void>;
+  /** The selected rectangle of cells. Refuses a selection of several. */
+  selection(): Promise<SelectedArea>;
+  /** The whole workbook as plain data, with everything that a file can carry, to make a copy of; where a host can. */
+  content?(): Promise<WorkbookContent>;
   /** Adds rows below the used cells of a sheet. */
   append(sheet: string, rows: Cell[][]): Promise<void>;
   /** Puts a formula into the selected cell when it is empty; says where it went. */

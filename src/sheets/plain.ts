@@ -4,6 +4,7 @@ import { asksPen, parts, type Expression } from "./expression";
 import { literal, liveFormula } from "./formula";
 import { markFixed } from "./fixed-cells";
 import { sheetFunctions } from "./sheet-functions";
+import { precedents, type Area } from "./precedents";
 import { readFormula, upstream, type Asked, type Located } from "./upstream";
 import { single, type Value } from "./value";
 import { type CellData, type WorkbookContent } from "./workbook-content";
@@ -13,6 +14,17 @@ export interface PlainForm {
   content: WorkbookContent;
   /** In the order of the workbook. */
   fixed: Located[];
+}
+
+/** What of a workbook is made plain beside the rule. */
+export interface PlainScope {
+  /** Whether a formula may be touched; without it, each may. */
+  only?: (cell: Located) => boolean;
+  /**
+   * Whether cells will be gone from the copy. A formula that looks at one of them becomes what it shows, as does one
+   * of which only a spreadsheet can tell what it looks at.
+   */
+  gone?: (area: Area) => boolean;
 }
 
 /**
@@ -59,7 +71,11 @@ function written(value: Value): Expression {
  * fields and of the sheet stay, so the copy can be made live again. A result that fills several cells keeps what
  * its other cells show.
  */
-export function plainForm(content: WorkbookContent, pen: (name: string) => PenFunction): PlainForm {
+export function plainForm(
+  content: WorkbookContent,
+  pen: (name: string) => PenFunction,
+  { only = () => true, gone }: PlainScope = {},
+): PlainForm {
   const located = content.sheets.flatMap(({ name, cells }) =>
     cells.map((cell): Located => ({ ...cell, sheet: name })),
   );
@@ -67,12 +83,17 @@ export function plainForm(content: WorkbookContent, pen: (name: string) => PenFu
   const asked: Asked[] = [];
 
   function plainCell(cell: CellData, sheet: string): CellData {
-    if (!cell.formula || !/pen[._]/i.test(cell.formula)) return cell;
+    const asks = cell.formula !== undefined && /pen[._]/i.test(cell.formula);
+    if (!cell.formula || !(asks || gone) || !only({ ...cell, sheet })) return cell;
     const says = readFormula(cell.formula);
-    if (says && !asksPen(says)) return cell;
-    const plain =
-      says && attempt(says, { pen, cell: (place) => book.at(place.sheet ?? sheet, place)?.value ?? null });
-    const frozen = plain ? [...parts(says)].filter(({ kind }) => kind === "pen") : [says];
+    const cut = gone !== undefined && looksAt(says, sheet, gone);
+    if (says && !cut && !asksPen(says)) return cell;
+    const around: Surroundings = {
+      pen,
+      cell: (place) => book.at(place.sheet ?? sheet, place)?.value ?? null,
+    };
+    const plain = says && !cut ? attempt(says, around) : undefined;
+    const frozen = says && plain ? [...parts(says)].filter(({ kind }) => kind === "pen") : [says];
     asked.push(...frozen.map((part) => ({ says: part, sheet })));
     const shown = { ...cell };
     delete shown.formula;
@@ -87,6 +108,12 @@ export function plainForm(content: WorkbookContent, pen: (name: string) => PenFu
   const reached = upstream(asked, located, book);
   const fixed = located.filter((cell) => reached.has(cell));
   return { content: { ...content, sheets: sheets.map((sheet) => markFixed(sheet, fixed)) }, fixed };
+}
+
+/** True where an expression looks at cells that are gone, or where nobody can tell what it looks at. */
+function looksAt(says: Expression | undefined, sheet: string, gone: (area: Area) => boolean): boolean {
+  const areas = says ? precedents(says, sheet) : "anything";
+  return areas === "anything" || areas.some(gone);
 }
 
 /** The plain expression, with one value for a result of several; undefined where only a spreadsheet can tell. */

@@ -14,6 +14,7 @@ import { expression, saying, type Expression } from "../../src/sheets/expression
 import { liveFormula } from "../../src/sheets/formula";
 import { parseFormula } from "../../src/sheets/parse";
 import { type SheetPlan } from "../../src/sheets/plan";
+import { contentOfRead } from "../../src/sheets/replaced";
 import { pricesMark } from "../../src/sheets/prices";
 
 interface Sheet {
@@ -31,6 +32,8 @@ export class FakeHost implements WorkbookHost {
   sheets: Sheet[] = [{ name: "Sheet1", cells: new Map() }];
   active = "Sheet1";
   selected = { row: 0, column: 0 };
+  /** The last row and column of the selection, where it is more than one cell. */
+  reach: { bottom?: number; right?: number } = {};
   failing?: keyof WorkbookHost;
   /** The calls in order, by name. */
   asked: string[] = [];
@@ -45,15 +48,15 @@ export class FakeHost implements WorkbookHost {
     const prices = this.sheets.find(({ cells }) => this.shows(cells.get(at(0, 0))) === pricesMark);
     return {
       sheetNames: this.sheets.map(({ name }) => name),
-      active: this.content(this.sheet(this.active)),
-      ...(prices ? { prices: this.content(prices) } : {}),
+      active: this.shown(this.sheet(this.active)),
+      ...(prices ? { prices: this.shown(prices) } : {}),
       selected: { sheet: this.active, ...this.selected },
     };
   }
 
   async read(sheets: string[]) {
     this.begin("read");
-    return sheets.map((name) => this.content(this.sheet(name)));
+    return sheets.map((name) => this.shown(this.sheet(name)));
   }
 
   async fillCopy(sheet: string, name: string, cells: FilledCell[]) {
@@ -68,12 +71,25 @@ export class FakeHost implements WorkbookHost {
 
   async rewrite(sheet: string, cells: RewrittenCell[]) {
     this.begin("rewrite");
-    this.put(sheet, cells);
-    const fixed = (this.sheet(sheet).fixed ??= new Set());
-    for (const { row, column, style } of cells)
-      if (style === "fixed") fixed.add(at(row, column));
-      else if (style === "live") fixed.delete(at(row, column));
+    for (const cell of cells) {
+      const on = cell.sheet ?? sheet;
+      this.put(on, [cell]);
+      const fixed = (this.sheet(on).fixed ??= new Set());
+      if (cell.style === "fixed") fixed.add(at(cell.row, cell.column));
+      else if (cell.style === "live") fixed.delete(at(cell.row, cell.column));
+    }
     this.heard();
+  }
+
+  async selection() {
+    this.begin("selection");
+    const { row, column } = this.selected;
+    return { sheet: this.active, top: row, left: column, bottom: row, right: column, ...this.reach };
+  }
+
+  async content() {
+    this.begin("content");
+    return contentOfRead(this.sheets.map((sheet) => this.shown(sheet)));
   }
 
   async write(plans: SheetPlan[]) {
@@ -96,7 +112,7 @@ export class FakeHost implements WorkbookHost {
 
   async append(sheet: string, rows: Cell[][]) {
     this.begin("append");
-    const first = this.content(this.sheet(sheet)).values.length;
+    const first = this.shown(this.sheet(sheet)).values.length;
     rows.forEach((cells, down) =>
       cells.forEach((value, column) => this.type(sheet, first + down, column, value as number)),
     );
@@ -147,7 +163,7 @@ export class FakeHost implements WorkbookHost {
 
   /** What a cell shows. */
   value(sheet: string, row: number, column: number): Cell {
-    return this.content(this.sheet(sheet)).values[row]?.[column] ?? null;
+    return this.shown(this.sheet(sheet)).values[row]?.[column] ?? null;
   }
 
   sheet(name: string): Sheet {
@@ -180,7 +196,7 @@ export class FakeHost implements WorkbookHost {
     return cell?.says.kind === "constant" ? cell.says.value : null;
   }
 
-  private content({ name, cells }: Sheet): SheetContent {
+  private shown({ name, cells }: Sheet): SheetContent {
     const books = this.sheets.map((sheet) => ({ name: sheet.name, cells: [...sheet.cells.values()] }));
     const valueAt = calculate(books, (called) => calls[called]);
     const held = [...cells.values()].filter(({ says }) => says.kind !== "constant" || says.value !== null);

@@ -3,11 +3,12 @@ import { isError, type Cell } from "../../units/cell";
 import { address, isSheetName } from "../../sheets/address";
 import { type SheetPlan } from "../../sheets/plan";
 import { pricesMark } from "../../sheets/prices";
-import { contentOfPlan } from "../../sheets/workbook-content";
+import { contentOfPlan, type WorkbookContent } from "../../sheets/workbook-content";
 import {
   type CellChange,
   type FilledCell,
   type RewrittenCell,
+  type SelectedArea,
   type SheetContent,
   type WorkbookHost,
   type WorkbookView,
@@ -31,8 +32,8 @@ export class BrowserHost implements WorkbookHost {
     const prices = sheets.find((sheet) => sheet.getSheet().getCellRaw(0, 0)?.v === pricesMark);
     return {
       sheetNames: sheets.map((sheet) => sheet.getSheetName()),
-      active: this.content(book.getActiveSheet()),
-      ...(prices ? { prices: this.content(prices) } : {}),
+      active: this.shown(book.getActiveSheet()),
+      ...(prices ? { prices: this.shown(prices) } : {}),
       selected,
     };
   }
@@ -61,7 +62,7 @@ export class BrowserHost implements WorkbookHost {
   }
 
   async read(sheets: string[]): Promise<SheetContent[]> {
-    return sheets.map((name) => this.content(this.workbook.sheet(name)));
+    return sheets.map((name) => this.shown(this.workbook.sheet(name)));
   }
 
   async fillCopy(sheet: string, name: string, cells: FilledCell[]): Promise<string[]> {
@@ -75,8 +76,28 @@ export class BrowserHost implements WorkbookHost {
 
   async rewrite(sheet: string, cells: RewrittenCell[]): Promise<void> {
     this.mayChange();
-    await rewriteCells(this.workbook, this.workbook.sheet(sheet), cells);
+    const on = [...new Set([sheet, ...cells.flatMap((cell) => cell.sheet ?? [])])];
+    const sheets = new Map(on.map((name) => [name, this.workbook.sheet(name)]));
+    await rewriteCells(this.workbook, cells, (cell) => sheets.get(cell.sheet ?? sheet)!);
     await this.workbook.computed();
+  }
+
+  async selection(): Promise<SelectedArea> {
+    const sheet = this.workbook.book.getActiveSheet();
+    const range = sheet.getActiveRange()?.getRange();
+    const { row, column } = this.workbook.selected;
+    const { startRow = row, startColumn = column, endRow = row, endColumn = column } = range ?? {};
+    return {
+      sheet: sheet.getSheetName(),
+      top: startRow,
+      left: startColumn,
+      bottom: endRow,
+      right: endColumn,
+    };
+  }
+
+  async content(): Promise<WorkbookContent> {
+    return this.workbook.snapshot();
   }
 
   async update(sheet: string, changes: CellChange[]): Promise<void> {
@@ -131,7 +152,7 @@ export class BrowserHost implements WorkbookHost {
     return this.workbook.watch(changed, true, 60);
   }
 
-  private content(worksheet: FWorksheet): SheetContent {
+  private shown(worksheet: FWorksheet): SheetContent {
     const cells = usedCells(worksheet, this.workbook.messages);
     return {
       name: worksheet.getSheetName(),

@@ -39,22 +39,22 @@ export function putCells(worksheet: FWorksheet, cells: RewrittenCell[]): void {
   }
 }
 
-/** Rewrites cells in one step; where one of them cannot be, those before it are as they were. */
+/** Rewrites cells, each on its sheet, in one step; where one of them cannot be, those before it are as they were. */
 export async function rewriteCells(
   workbook: GridWorkbook,
-  worksheet: FWorksheet,
   cells: RewrittenCell[],
+  sheetOf: (cell: RewrittenCell) => FWorksheet,
 ): Promise<void> {
   let put = 0;
   try {
     await workbook.asOneStep(async () => {
       for (const cell of cells) {
-        putCells(worksheet, [cell]);
+        putCells(sheetOf(cell), [cell]);
         put++;
       }
     });
   } catch {
     if (put > 0) await workbook.grid.undo();
-    throw writeFailed(worksheet.getSheetName());
+    throw writeFailed(sheetOf(cells[put]).getSheetName());
   }
 }

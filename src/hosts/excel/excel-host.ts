@@ -1,4 +1,4 @@
-import { HostError, type WorkbookHost } from "../host";
+import { HostError, type SelectedArea, type WorkbookHost } from "../host";
 import { address } from "../../sheets/address";
 import { fillCopy } from "./copy";
 import { look, readSheets } from "./look";
@@ -25,6 +25,7 @@ export function excelHost(paint: Painter = svgToPng): ExcelHost {
     update: updateCells,
     fillCopy,
     rewrite: rewriteCells,
+    selection,
     append: appendRows,
     putFormula,
     show: (sheet) =>
@@ -38,6 +39,17 @@ export function excelHost(paint: Painter = svgToPng): ExcelHost {
         throw refusal(error);
       }),
   };
+}
+
+async function selection(): Promise<SelectedArea> {
+  return session(async (context) => {
+    const range = once(context.workbook.getSelectedRange());
+    range.load({ rowIndex: true, columnIndex: true, rowCount: true, columnCount: true });
+    const sheet = context.workbook.worksheets.getActiveWorksheet().load({ name: true });
+    await context.sync();
+    const { rowIndex: top, columnIndex: left, rowCount, columnCount } = range;
+    return { sheet: sheet.name, top, left, bottom: top + rowCount - 1, right: left + columnCount - 1 };
+  });
 }
 
 async function putFormula(formula: string): Promise<{ sheet: string; address: string }> {

@@ -1,9 +1,10 @@
 import { type Cell } from "../../units/cell";
 import { saying } from "../../sheets/expression";
 import { type CellChange, HostError, type RewrittenCell } from "../host";
+import { groupBy } from "./areas";
 import { addressesOf, blocksOf, readBlocks, writeBlocks, type Block } from "./blocks";
 import { entryFor, entryOf } from "./entry";
-import { mark, readMarked, unmark } from "./marks";
+import { mark, readMarked, unmark, type Before } from "./marks";
 import { messages } from "./messages";
 import { asOneStep, once, refusal, session } from "./session";
 
@@ -14,43 +15,44 @@ import { asOneStep, once, refusal, session } from "./session";
 export async function updateCells(sheet: string, changes: CellChange[]): Promise<void> {
   if (changes.length === 0) return;
   const blocks = blocksOf(changes.map(({ value, ...place }) => ({ ...place, entry: entryOf(value) })));
-  const before = await readBlocks(sheet, blocks);
-  await orAsBefore(sheet, blocks, (found) => writeBlocks(found, blocks), (found) => writeBlocks(found, before));
-} // prettier-ignore
+  await changeOrBringBack([{ sheet, blocks, before: await readBlocks(sheet, blocks), marked: [] }]);
+}
 
 /**
  * Replaces what the named cells say, and sets or takes away their marks. What they said and how they looked is read
  * first, and brought back where Excel refuses a part of the change.
  */
 export async function rewriteCells(sheet: string, cells: RewrittenCell[]): Promise<void> {
-  if (cells.length === 0) return;
-  const blocks = blocksOf(cells.map(({ row, column, says }) => ({ row, column, entry: entryFor(saying(says)) })));
-  const [before, marked] = [await readBlocks(sheet, blocks), await readMarked(sheet, cells)];
-  await orAsBefore(
-    sheet,
-    blocks,
-    (found) => (writeBlocks(found, blocks), mark(found, marked)),
-    (found) => (unmark(found, marked), writeBlocks(found, before)),
-  );
+  const changes: Change[] = [];
+  for (const [on, alike] of groupBy(cells, (cell) => cell.sheet ?? sheet)) {
+    const entries = alike.map(({ row, column, says }) => ({ row, column, entry: entryFor(saying(says)) }));
+    const blocks = blocksOf(entries);
+    changes.push({ sheet: on, blocks, before: await readBlocks(on, blocks), marked: await readMarked(on, alike) });
+  }
+  if (changes.length > 0) await changeOrBringBack(changes);
 } // prettier-ignore
 
-/** Sends a change of these blocks as one step; where Excel refuses a part of it, sends what brings them back. */
-async function orAsBefore(
-  sheet: string,
-  blocks: Block[],
-  change: (sheet: Excel.Worksheet) => void,
-  bringBack: (sheet: Excel.Worksheet) => void,
-): Promise<void> {
-  const send = (ask: typeof change) => async (context: Excel.RequestContext) => {
-    ask(context.workbook.worksheets.getItem(sheet));
+/** What is to change on a sheet, and what it was before. */
+interface Change {
+  sheet: string;
+  blocks: Block[];
+  before: Block[];
+  marked: Before[];
+}
+
+/** Sends changes as one step; where Excel refuses a part of them, sends what brings all of them back. */
+async function changeOrBringBack(changes: Change[]): Promise<void> {
+  const send = (ask: (sheet: Excel.Worksheet, change: Change) => void) => async (context: Excel.RequestContext) => {
+    for (const change of changes) ask(context.workbook.worksheets.getItem(change.sheet), change);
     await context.sync();
   };
   try {
-    await asOneStep(send(change));
+    await asOneStep(send((sheet, { blocks, marked }) => (writeBlocks(sheet, blocks), mark(sheet, marked))));
   } catch (error) {
-    const why = refusal(error).message;
-    const restored = await session(send(bringBack)).then(() => true, () => false);
-    throw new HostError(`${why} ${restored ? messages.untouched : messages.notRestored(sheet, addressesOf(blocks))}`);
+    const back = send((sheet, { before, marked }) => (unmark(sheet, marked), writeBlocks(sheet, before)));
+    const restored = await session(back).then(() => true, () => false);
+    const touched = changes.map(({ sheet, blocks }) => messages.notRestored(sheet, addressesOf(blocks)));
+    throw new HostError([refusal(error).message, ...(restored ? [messages.untouched] : touched)].join(" "));
   }
 } // prettier-ignore
 
