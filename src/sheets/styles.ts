@@ -125,6 +125,7 @@ export const styles = {
   letterMoney: { size: 10, color: ink, align: "right", format: dollars },
   letterRight: { size: 10, color: ink, align: "right" },
   letterOwnPercent: { size: 10, color: ink, align: "right", format: 'General" %"' },
+  letterOwnWord: { size: 10, color: ink, align: "center" },
   letterChange: { size: 10, color: ink, align: "right", format: '"+"$#,##0.00;-$#,##0.00;$0.00' },
   letterTotalLabel: { size: 14, bold: true, color: ink, align: "left", line: "top" },
   letterTotal: { size: 14, bold: true, color: ink, align: "right", line: "top", format: dollars },

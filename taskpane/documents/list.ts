@@ -24,4 +24,16 @@ export const documents: readonly DocumentEntry[] = [
     hint: "For the customer to sign; issue it to freeze it",
     load: async () => (await import("./bid")).bidBody(),
   },
+  {
+    id: "change-order",
+    title: "Change order",
+    hint: "To an issued bid: what, why, plus or minus",
+    load: async () => (await import("./change-order")).changeOrderBody(),
+  },
+  {
+    id: "invoice",
+    title: "Invoice",
+    hint: "Draws and signed changes, less paid and held back",
+    load: async () => (await import("./invoice")).invoiceBody(),
+  },
 ];

@@ -19,9 +19,9 @@ export function bidHeadRows(sources: BidData["sources"], answers: BidData["answe
     numberedRow(say.title, number, answers[number.key] ?? null),
     ...businessRows(answers),
     gap(6),
-    pairRow(say.for, textIn(first, "customer"), date, answers),
-    pairRow(say.site, textIn(first, "site"), valid, answers),
-    factRow(say.job, () => textIn(first, "job_name")),
+    pairRow("bid_for", say.for, textIn(first, "customer"), date, answers),
+    pairRow("bid_site", say.site, textIn(first, "site"), valid, answers),
+    { ...factRow(say.job, () => textIn(first, "job_name")), keys: { words: "bid_job" } },
   ];
 }
 

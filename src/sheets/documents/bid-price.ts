@@ -68,7 +68,7 @@ function drawRows(draws: BidData["draws"]): Row[] {
       const last = k + 1 === draws.length;
       const share = shareEntry(k + 1);
       return {
-        keys: { amount: `draw_${k + 1}`, ...(last ? {} : { price: share.key }) },
+        keys: { item: `draw_${k + 1}_words`, amount: `draw_${k + 1}`, ...(last ? {} : { price: share.key }) },
         height: 15,
         cells: (row, at) => [
           { ...put(row, columns.item, words, "letterWords"), across: 3 },

@@ -15,7 +15,8 @@ export interface IssuedCell {
 }
 
 /** The keys that an issued bid keeps: what a change order or an invoice asks it for. Nothing ever writes to them. */
-const kept = new Set(["bid_number", "bid_date", "price", "state"]);
+const kept =
+  /^(bid_(number|date|for|site|job)|business|business_lines|license|insurance|price|draw_\d+(_words)?|state)$/;
 
 /**
  * What the copy of a bid's sheet is to say so that nothing moves it: every formula becomes what it shows, the keys of
@@ -56,7 +57,7 @@ function issued(value: Cell, formula: Cell): CellContent | undefined {
 function keysKept(pairs: Cell): CellContent {
   const left = String(pairs ?? "")
     .split(" ")
-    .filter((pair) => kept.has(pair.split("=")[1]));
+    .filter((pair) => kept.test(pair.split("=")[1] ?? ""));
   return left.length > 0 ? left.join(" ") : null;
 }
 

@@ -24,12 +24,12 @@ export function businessRows(answers: Answers): Row[] {
   ];
 }
 
-/** Something live at the left, and an entry of the document at the right. */
-export function pairRow(label: string, says: Term, entry: Entry, answers: Answers): Row {
+/** Something live at the left, under a key of its own, and an entry of the document at the right. */
+export function pairRow(key: string, label: string, says: Term, entry: Entry, answers: Answers): Row {
   const left = factRow(label, () => says, { across: 3 });
   return {
     ...left,
-    keys: { price: entry.key },
+    keys: { words: key, price: entry.key },
     cells: (row, at) => [
       ...left.cells(row, at),
       { row, column: columns.unit, says: { kind: "constant", value: entry.label.en }, style: "letterLabel" },
