@@ -132,12 +132,9 @@ describe("issuing a bid", () => {
   test("keeps no key but those that later documents ask for, and nothing beside the page", () => {
     const { copy } = issued();
     expect(isOfKind(copy, "issued")).toBe(true);
-    expect(Object.keys(readDocument(copy, []).cells).sort()).toEqual([
-      "bid_date",
-      "bid_number",
-      "price",
-      "state",
-    ]);
+    const asked = ["bid_date", "bid_for", "bid_job", "bid_number", "bid_site", "business", "price", "state"];
+    const draws = [1, 2, 3].flatMap((k) => [`draw_${k}`, `draw_${k}_words`]);
+    expect(Object.keys(readDocument(copy, []).cells).sort()).toEqual([...asked, ...draws].sort());
     expect(copy.values.flatMap((row) => row.slice(7)).filter((value) => value !== null)).toEqual([]);
   });
 
