@@ -62,6 +62,7 @@ export const messages = {
     fence: (structure: Structure) => `a ${structure}`,
     gate: (feet: number) => `a gate of ${feet} ft`,
     rails: (rows: number) => `${rows} rows of rails`,
+    byOwner: "the owner doing the work",
   },
 };
 

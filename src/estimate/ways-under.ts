@@ -40,10 +40,19 @@ interface Change {
 }
 
 function changesOf(job: Job, prices: readonly PriceRow[]): Change[] {
-  return [...lessFooting(job), ...otherFence(job), ...narrowerGates(job, prices), ...fewerRails(job)];
+  return [
+    ...lessFooting(job),
+    ...otherFence(job),
+    ...narrowerGates(job, prices),
+    ...fewerRails(job),
+    byOwner,
+  ];
 }
 
 const { ways } = messages;
+
+/** The owner's own work in the place of hired hours. */
+const byOwner: Change = { words: ways.byOwner, answers: { labor_use: 0 } };
 
 /** An inch less, and the least. */
 function lessFooting({ depth }: Job): Change[] {

@@ -88,6 +88,13 @@ describe("ways under a budget", () => {
     expect(fences.flat().filter((said) => /^a (panel|post) pen$/.test(said))).toHaveLength(1);
   });
 
+  it("are the owner's own work, which saves every hour", () => {
+    const way = waysUnder(newJob(), examplePrices).find(({ words }) => words === "the owner doing the work")!;
+    const line = (made: typeof way.made) => made!.lines.find(({ key }) => key === "labor");
+    expect(line(estimate(newJob(), examplePrices))!.quantity).toBeGreaterThan(0);
+    expect(line(way.made)?.quantity ?? 0).toBe(0);
+  });
+
   it("are none where a price is missing", () => {
     expect(waysUnder({ ...newJob(), panel_1: 11 }, examplePrices)).toEqual([]);
   });
