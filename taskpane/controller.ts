@@ -2,12 +2,10 @@ import { fieldOf } from "../src/estimate/fields";
 import { type Job } from "../src/estimate/job";
 import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
-import { typedInto } from "../src/sheets/estimate";
 import { changedFixed, changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
 import { appendedRow } from "../src/sheets/price-rows";
 import { pricesLayoutOf } from "../src/sheets/prices-layout";
 import { messages } from "./messages";
-import { newEstimate } from "./new-estimate";
 import { figurer, type Figured } from "./result";
 import { Runner } from "./runner";
 import { labelsOf } from "./shown";
@@ -78,6 +76,7 @@ export class Controller extends Runner {
   write = () =>
     this.run(async () => {
       const { answers, good } = this.state;
+      const { newEstimate } = await import("./new-estimate");
       const { name, plans } = newEstimate(await this.host.look(), good, this.figured.result!.missing);
       await this.host.write(plans);
       const after = await this.host.look();
@@ -94,6 +93,7 @@ export class Controller extends Runner {
   makeLive = () =>
     this.run(async () => {
       const { sheet, job } = await this.present();
+      const { newEstimate, typedInto } = await import("./new-estimate");
       const { name, plans } = newEstimate(await this.host.look(), job, this.figured.result!.missing);
       const live = typedInto(plans.at(-1)!, ownTyped(sheet));
       await this.host.write([...plans.slice(0, -1), live]);

@@ -9,6 +9,8 @@ import { newPricesLayout, pricesLayoutOf } from "../src/sheets/prices-layout";
 import { messages } from "./messages";
 import { freeName } from "./names";
 
+export { typedInto } from "../src/sheets/estimate";
+
 /** The sheets of a new estimate under a free name; with the first one of a workbook, its prices. */
 export function newEstimate(
   { sheetNames, prices }: WorkbookView,

@@ -45,6 +45,12 @@ const sections: readonly LazySection[] = [
     hint: "Freeze, repair, plain copies",
     load: () => import("./views/share"),
   },
+  {
+    id: "put",
+    title: "Put one answer into the selected cell",
+    hint: "",
+    load: () => import("./views/put"),
+  },
 ];
 
 /** Shows the panel in an element of a page, at work in a workbook. `more` are commands that only this page can do. */

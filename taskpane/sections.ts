@@ -6,13 +6,17 @@ export interface SectionBody {
   view(context: Context): TemplateResult;
 }
 
-/** A section of the panel whose script is fetched when the section is first opened. */
-export interface LazySection {
-  /** Names the section in the page; no other may bear it. */
+/** A part of the panel whose script is fetched when it is first shown. */
+export interface LazyPart {
+  /** Names the part in the page; no other may bear it. */
   id: string;
+  load: () => Promise<SectionBody>;
+}
+
+/** A section of the panel, fetched when it is first opened. */
+export interface LazySection extends LazyPart {
   title: string;
   hint: string;
-  load: () => Promise<SectionBody>;
 }
 
 /** How far a section has come: being fetched, not to be had, or there. */
@@ -34,7 +38,13 @@ export function lazySection(context: Context, section: LazySection): TemplateRes
   </details>`;
 }
 
-function bodyOf(context: Context, section: LazySection) {
+/** A part that stands open: it is fetched after what stands around it has been shown. */
+export function lazyPart(context: Context, part: LazyPart): TemplateResult {
+  if (context.page.sections[part.id] === undefined) setTimeout(() => void openSection(context, part));
+  return html`${bodyOf(context, part)}`;
+}
+
+function bodyOf(context: Context, section: LazyPart) {
   const state = context.page.sections[section.id];
   if (state === undefined) return nothing;
   if (state === "loading") return html`<p class="beside" role="status">${say.loading}</p>`;
@@ -44,7 +54,7 @@ function bodyOf(context: Context, section: LazySection) {
 }
 
 /** Fetches a section unless it is there or on its way; after a failure it is fetched again. */
-export async function openSection({ page, changed }: Context, { id, load }: LazySection): Promise<void> {
+export async function openSection({ page, changed }: Context, { id, load }: LazyPart): Promise<void> {
   const state = page.sections[id];
   if (state !== undefined && state !== "failed") return;
   page.sections[id] = "loading";

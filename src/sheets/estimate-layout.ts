@@ -3,6 +3,9 @@ import { type Structure } from "../estimate/structures";
 import { type Place } from "./address";
 import { layoutOf, type Left, type Right, type SectionLayout } from "./estimate-sections";
 
+/** What A1 of an estimate says, by which a host finds it. */
+export const estimateMark = "penstake estimate 1";
+
 /** The columns of an estimate sheet. Inputs stand to the right of the printed part. */
 export const columns = {
   key: 0, item: 1, quantity: 2, unit: 3, price: 4, amount: 5, taxed: 6, note: 7, gap: 8,

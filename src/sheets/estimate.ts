@@ -18,6 +18,7 @@ import {
   rowHeight,
   type ColumnName,
   type LaidSection,
+  estimateMark,
 } from "./estimate-layout";
 import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
@@ -31,9 +32,6 @@ import { staleFormulas } from "./stale-formulas";
 import { type PlanCell, type SheetPlan } from "./plan";
 import { totalFormulas } from "./total-formulas";
 import { workFormulas } from "./work-formulas";
-
-/** What A1 of an estimate says, by which a host finds it. */
-export const estimateMark = "penstake estimate 1";
 
 /** The sheet of an estimate of a job's structure: the job's answers in its inputs, everything else as live formulas. */
 export function estimatePlan(job: Job, name: string, prices: string | PricesLayout): SheetPlan {

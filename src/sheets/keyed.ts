@@ -7,8 +7,7 @@ import { allOwnKeys, ownParts, type OwnLine } from "../estimate/own-lines";
 import { equal } from "../units/rounding";
 import { isError, type Cell } from "../units/cell";
 import { address } from "./address";
-import { columns, headRows, keysOf, laidOut } from "./estimate-layout";
-import { estimateMark } from "./estimate";
+import { columns, headRows, keysOf, laidOut, estimateMark } from "./estimate-layout";
 import { keyedCells, type KeyedCell, type Shown } from "./keyed-cells";
 
 export { type KeyedCell, type Shown };

@@ -1,6 +1,6 @@
 import { isError } from "../units/cell";
 import { address } from "./address";
-import { estimateMark } from "./estimate";
+import { estimateMark } from "./estimate-layout";
 import { type PenFunction } from "./evaluate";
 import { messages } from "./messages";
 import { plainForm } from "./plain";

@@ -1,73 +1,24 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { address } from "../../src/sheets/address";
-import { answersOf, type SheetAnswer } from "../../src/sheets/answers";
-import { liveFormula } from "../../src/sheets/formula";
-import { feetInches } from "../../src/units/feet-inches";
-import { number } from "../shown";
-import { unwritten } from "../state";
 import { type Context } from "./context";
 
-const say = {
-  put: "Put one answer into the selected cell",
-  into: (where: string) => `Selected: ${where}. The cell must be empty. Each answer goes in as a formula that works by itself.`,
-  noAnswer: "The answers above lead to no pen yet.",
-  putOne: (label: string) => `Put into the cell: ${label}`,
-  go: "Put",
-  others: "Other commands",
-  writeNew: "Write as a new estimate",
-}; // prettier-ignore
+const say = { writeNew: "Write as a new estimate" };
 
-/** The commands at the foot: one answer as a formula, and whatever else this host can do. */
-export function commandsView(context: Context): TemplateResult {
-  const { panel, commands } = context;
+/** The commands at the foot: whatever this host can do beside the common part. */
+export function commandsView({ panel, commands }: Context): TemplateResult {
   const ready = !panel.figured.old && panel.figured.result !== undefined && !panel.busy;
-  return html`<details class="more">
-      <summary>${say.put}</summary>
-      ${putView(context, ready)}
-    </details>
-    <section class="commands">
-      ${
-        panel.state.source
-          ? html`<button type="button" ?disabled=${!ready} @click=${() => void panel.write()}>
-              ${say.writeNew}
-            </button>`
-          : nothing
-      }
-      ${commands.map(
-        ({ label, run }) =>
-          html`<button type="button" ?disabled=${panel.busy} @click=${() => void panel.run(run)}>
-            ${label}
-          </button>`,
-      )}
-    </section>`;
-}
-
-function putView({ panel }: Context, ready: boolean) {
-  const { figured, state } = panel;
-  if (figured.old || !figured.result) return html`<p>${say.noAnswer}</p>`;
-  const { source, good, view } = state;
-  const written = source && unwritten(state).length === 0 ? source.sheet : undefined;
-  return html`<p class="beside">${view ? say.into(address(view.selected)) : nothing}</p>
-    <ul class="put">
-      ${answersOf(good, figured.result.made, written).map(
-        (answer) =>
-          html`<li>
-            <span>${answer.label}</span>
-            <strong>${valueText(answer)}</strong>
-            <button
-              type="button"
-              aria-label=${say.putOne(answer.label)}
-              ?disabled=${!ready}
-              @click=${() => void panel.put(liveFormula(answer.says))}
-            >
-              ${say.go}
-            </button>
-          </li>`,
-      )}
-    </ul>`;
-}
-
-function valueText({ kind, value, unit }: SheetAnswer): string {
-  if (kind === "feet") return feetInches(value);
-  return unit ? `${number(value)} ${unit}` : number(value);
+  return html`<section class="commands">
+    ${
+      panel.state.source
+        ? html`<button type="button" ?disabled=${!ready} @click=${() => void panel.write()}>
+            ${say.writeNew}
+          </button>`
+        : nothing
+    }
+    ${commands.map(
+      ({ label, run }) =>
+        html`<button type="button" ?disabled=${panel.busy} @click=${() => void panel.run(run)}>
+          ${label}
+        </button>`,
+    )}
+  </section>`;
 }

@@ -26,7 +26,7 @@ function drawingOf(pen: Pen) {
 }
 
 /** The live plan; under it the name of the piece that is pointed at or reached with the arrow keys. */
-export function planView({ panel, page, changed }: Context): TemplateResult {
+export function view({ panel, page, changed }: Context): TemplateResult {
   const { result, old } = panel.figured;
   if (!result) return html`<div class="plan"></div>`;
   const { node, names } = drawingOf(result.made.pen);

@@ -9,7 +9,10 @@ import { otherSizesSentence, penSentence, sandSentence, sandWarnings } from "../
 import { placesInUse, unbroken, without } from "../shown";
 import { type Context } from "./context";
 import { fieldId, fieldView, sentence } from "./field";
-import { planView } from "./plan";
+import { lazyPart, type LazyPart } from "../sections";
+
+/** The plan is fetched once the questions stand on the page, so that those come first. */
+const planPart: LazyPart = { id: "plan", load: () => import("./plan") };
 
 const say = {
   built: (arena: boolean) => (arena ? "The arena" : "The pen"),
@@ -77,7 +80,7 @@ export function questionsView(context: Context): TemplateResult {
         ${result?.made.work ? postsView(context, result.made.work) : nothing}
         <p class="refusal">${refusal ? sentence(refusal) : old && result ? say.old : nothing}</p>
       </div>
-      ${planView(context)}
+      ${lazyPart(context, planPart)}
     </section>
     <section>
       <h2>${say.footing}</h2>

@@ -1,13 +1,10 @@
 import { HostError, type SelectedArea, type WorkbookHost } from "../host";
 import { address } from "../../sheets/address";
-import { fillCopy } from "./copy";
 import { look, readSheets } from "./look";
 import { messages } from "./messages";
 import { svgToPng, type Painter } from "../svg-to-png";
 import { asOneStep, once, refusal, session } from "./session";
-import { appendRows, rewriteCells, updateCells } from "./update";
 import { watchWorkbook } from "./watch";
-import { writeSheets } from "./write";
 
 /** Excel as a host: the common part, and what it can do beside it. */
 export interface ExcelHost extends WorkbookHost {
@@ -15,18 +12,21 @@ export interface ExcelHost extends WorkbookHost {
   openCopy(base64: string): Promise<void>;
 }
 
-/** The workbook that Excel shows. `paint` draws a picture of a plan; the panel leaves it to the page's canvas. */
+/**
+ * The workbook that Excel shows; what writes in it is fetched when it is first asked for. `paint` draws a picture of a
+ * plan; the panel leaves it to the page's canvas.
+ */
 export function excelHost(paint: Painter = svgToPng): ExcelHost {
   return {
     can: { openCopy: Office.context.requirements.isSetSupported("ExcelApi", "1.8"), selfCheck: true },
     look,
     read: readSheets,
-    write: (plans) => writeSheets(plans, paint),
-    update: updateCells,
-    fillCopy,
-    rewrite: rewriteCells,
+    write: async (plans) => (await import("./write")).writeSheets(plans, paint),
+    update: async (...asked) => (await import("./update")).updateCells(...asked),
+    fillCopy: async (...asked) => (await import("./copy")).fillCopy(...asked),
     selection,
-    append: appendRows,
+    rewrite: async (...asked) => (await import("./update")).rewriteCells(...asked),
+    append: async (...asked) => (await import("./update")).appendRows(...asked),
     putFormula,
     show: (sheet) =>
       session(async (context) => {

@@ -5,7 +5,6 @@ export const compareWords = {
   budget: "Budget",
   noBudget: "No budget is set on the estimate.",
   asked: "Size asked for",
-  structure: "What is built",
   price: "Price",
   left: "Left of the budget (over it: negative)",
   perFoot: "Per foot of fence",

@@ -4,7 +4,7 @@ import { structures } from "../../estimate/structures";
 import { laidOut, placesOf } from "../estimate-layout";
 
 /** How a field of a template reads in the middle of a sentence. */
-export type Reading = "text" | "whole" | "number" | "money";
+export type Reading = "text" | "number" | "money";
 
 /** A field that a template can name in braces, and the cells of an estimate that give it. */
 export interface TemplateField {
@@ -45,13 +45,11 @@ const feetAndInches = "feet and inches";
 const readingOfKind = (kind: string): Reading =>
   kind === "money" ? "money"
   : kind === "text" || kind === "choice" ? "text"
-  : kind === "count" || kind === "whole" ? "whole"
-  : "number"; // prettier-ignore
+    : "number"; // prettier-ignore
 
 function readingOfPart(key: string): Reading {
   if (key.startsWith("sum_") || /_(amount|price)$/.test(key)) return "money";
-  if (/_count$/.test(key)) return "whole";
-  return /_quantity$/.test(key) ? "number" : "text";
+  return /_(quantity|count)$/.test(key) ? "number" : "text";
 }
 
 const counts = (list: SlotList) => slotKeys(list).map((key) => `${key}_count`);
@@ -59,9 +57,9 @@ const counts = (list: SlotList) => slotKeys(list).map((key) => `${key}_count`);
 /** Fields that take several cells together. */
 const together: TemplateField[] = [
   { name: "estimate", label: "Name of the estimate's sheet", reading: "text", from: "sheet name", keys: [] },
-  { name: "panels", label: "Panels, all lengths", reading: "whole", from: "sum", keys: counts("panel") },
-  { name: "gates", label: "Gates, all kinds", reading: "whole", from: "filled", keys: [...slotKeys("gate"), ...slotKeys("leaf")] },
-  { name: "loads", label: "Truck loads, all trucks", reading: "whole", from: "sum", keys: counts("truck") },
+  { name: "panels", label: "Panels, all lengths", reading: "number", from: "sum", keys: counts("panel") },
+  { name: "gates", label: "Gates, all kinds", reading: "number", from: "filled", keys: [...slotKeys("gate"), ...slotKeys("leaf")] },
+  { name: "loads", label: "Truck loads, all trucks", reading: "number", from: "sum", keys: counts("truck") },
   { name: "sand yards", label: "Sand delivered, cu yd", reading: "number", from: "cell", keys: ["sand_delivered"] },
   { name: "sand tons", label: "Sand delivered, tons", reading: "number", from: "product", keys: ["sand_delivered", "tons_per_cy"] },
 ]; // prettier-ignore

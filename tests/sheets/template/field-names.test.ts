@@ -23,13 +23,13 @@ test("a name is plain words without braces and colons, in lower case", () => {
   for (const name of templateFields.keys()) expect(name).toMatch(/^[a-z0-9]+( [a-z0-9]+)*$/);
 });
 
-test("money, counts, measures and texts are told apart", () => {
+test("money, numbers and texts are told apart", () => {
   const reading = (name: string) => templateFields.get(name)?.reading;
   expect(reading("total")).toBe("money");
   expect(reading("panel 1 amount")).toBe("money");
   expect(reading("fence sum")).toBe("money");
-  expect(reading("panel 1 count")).toBe("whole");
-  expect(reading("posts")).toBe("whole");
+  expect(reading("panel 1 count")).toBe("number");
+  expect(reading("posts")).toBe("number");
   expect(reading("size")).toBe("number");
   expect(reading("size in feet and inches")).toBe("text");
   expect(reading("customer")).toBe("text");
