@@ -1,3 +1,4 @@
+import { type CostKind, costOf } from "./cost-kinds";
 import { itemName } from "./missing-prices";
 import { priceKinds, type PricedItem, type PriceKind } from "./prices";
 import { type TakeoffLine } from "./takeoff-line";
@@ -19,16 +20,18 @@ export interface BoughtItem extends PricedItem {
   from: readonly { estimate: number; key: string }[];
 }
 
-/** Work that a crew does and no supplier delivers. */
-const ownWork: readonly PriceKind[] = ["hole", "drive"];
+/** What suppliers deliver; labor, rental and work by others are asked for elsewhere. */
+const delivered: readonly CostKind[] = ["material", "freight"];
 
 /** Everything that some estimates buy, like items added up, in the order of their takeoffs. */
 export function boughtItems(estimates: readonly Bought[]): BoughtItem[] {
   const found = new Map<string, BoughtItem>();
   estimates.forEach(({ takeoff, quantityOf }, estimate) => {
-    for (const { key, item, size } of takeoff) {
+    for (const line of takeoff) {
+      const { key, item, size } = line;
+      if (key === "mobilization" || !delivered.includes(costOf(line))) continue;
       const quantity = quantityOf(key) ?? 0;
-      if (!(quantity > 0) || ownWork.includes(item as PriceKind)) continue;
+      if (!(quantity > 0)) continue;
       const kind = item as PriceKind;
       const name = itemName({ item, size });
       const before = found.get(name);

@@ -17,6 +17,8 @@ export class Form {
   constructor(
     private readonly entries: readonly Entry[],
     start: Readonly<Answers> = {},
+    /** Tells its fields in the page from those of another form with the same entries. */
+    private readonly name = "",
   ) {
     this.answers = Object.fromEntries(entries.map(({ key, default: usual }) => [key, start[key] ?? usual]));
   }
@@ -32,6 +34,9 @@ export class Form {
     );
   }
 
+  /** What its fields hold now, as it was typed. */
+  typed = (): Answers => ({ ...this.answers });
+
   /** Puts values in the place of what was typed. */
   set(changes: Readonly<Answers>): void {
     this.answers = { ...this.answers, ...changes };
@@ -42,7 +47,7 @@ export class Form {
     return html`${this.entries.map((entry) => {
       const { value, problem } = this.reading(entry);
       return fieldView({
-        field: entry,
+        field: this.name ? { ...entry, key: `${this.name}-${entry.key}` } : entry,
         answer: this.answers[entry.key],
         good: value,
         problem,

@@ -36,4 +36,22 @@ export const documents: readonly DocumentEntry[] = [
     hint: "Draws and signed changes, less paid and held back",
     load: async () => (await import("./invoice")).invoiceBody(),
   },
+  {
+    id: "price-request",
+    title: "Price request",
+    hint: "What a supplier fills in, without a price",
+    load: async () => (await import("./price-request")).priceRequestBody(),
+  },
+  {
+    id: "purchase-order",
+    title: "Purchase order",
+    hint: "From a filled-in price request",
+    load: async () => (await import("./purchase-order")).purchaseOrderBody(),
+  },
+  {
+    id: "close-out",
+    title: "Tickets and close-out",
+    hint: "What came, what it cost, what to bill",
+    load: async () => (await import("./close-out")).closeOutBody(),
+  },
 ];

@@ -3,7 +3,7 @@ import { type Place } from "../address";
 import { call, cell, number, over, plus, text, times, type Expression } from "../expression";
 import { type FilledRequest } from "./read-request";
 import { boughtOf, cellOf, type EstimateSource } from "./source";
-import { ticketName, ticketRange } from "./tickets";
+import { type TicketLog, ticketName, ticketRange } from "./tickets";
 
 /** A purchase order as its sheet holds it. */
 export interface Order {
@@ -70,7 +70,7 @@ export function closeOutItems(sources: readonly EstimateSource[], orders: readon
 
 /** What tickets say of an item, live: `of` is its cell, `tonsPerCy` that of the sand's weight. */
 export function ticketSums(
-  log: string,
+  log: TicketLog,
   { unit, sand }: CloseOutItem,
   of: Expression,
   tonsPerCy: Expression,

@@ -23,7 +23,7 @@ import { moneyEntry, textEntry, type Entry } from "./entries";
 import { marks } from "./marks";
 import { entryCell } from "./rows";
 import { cellOf, type EstimateSource } from "./source";
-import { ticketRange } from "./tickets"; // prettier-ignore
+import { type TicketLog, ticketRange } from "./tickets"; // prettier-ignore
 
 /** The columns of a close-out. */
 export const closeOutColumns = {
@@ -47,8 +47,7 @@ export const closeOutEntries: readonly Entry[] = [
 export interface CloseOut {
   sources: readonly EstimateSource[];
   items: readonly CloseOutItem[];
-  /** The sheet of the ticket log. */
-  log: string;
+  log: TicketLog;
   entries: Readonly<Record<string, FieldValue>>;
 }
 
@@ -107,7 +106,7 @@ export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: s
   };
 } // prettier-ignore
 
-function itemCells(row: number, item: CloseOutItem, log: string, factor: Expression): PlanCell[] {
+function itemCells(row: number, item: CloseOutItem, log: TicketLog, factor: Expression): PlanCell[] {
   const { name, unit, bid, ordered } = item;
   const { delivered, money, billed } = ticketSums(log, item, at(row, columns.item), factor);
   return [
@@ -126,7 +125,7 @@ function itemCells(row: number, item: CloseOutItem, log: string, factor: Express
 } // prettier-ignore
 
 /** Tickets for anything that is no item here, and under them the sums of all money. */
-function totalCells(row: number, log: string): PlanCell[] {
+function totalCells(row: number, log: TicketLog): PlanCell[] {
   const column = (one: number, to: number) => range({ row: rows.first, column: one }, { row: to, column: one });
   const rest = (all: Expression, one: number) => cents(minus(all, call("SUM", column(one, row - 1))));
   const amounts = ticketRange(log, "amount");

@@ -70,8 +70,8 @@ const quantities = (sources: readonly EstimateSource[], items: readonly BoughtIt
     from.map(({ estimate, key }): UsedInput => {
       const source = sources[estimate];
       const label = `${source.name}: ${name}`;
-      const { value } = source.sheet.cells[`${key}_quantity`];
-      return { label: { en: label, es: label }, value, now: placeIn(source, `${key}_quantity`) };
+      const now = placeIn(source, `${key}_quantity`);
+      return { label: { en: label, es: label }, value: source.sheet.cells[`${key}_quantity`].value, now };
     }),
   );
 

@@ -1,7 +1,11 @@
+import { type FieldValue } from "../../estimate/fields";
+import { readField } from "../../estimate/job";
 import { isError, type Cell } from "../../units/cell";
 import { readNumber } from "../../units/number-text";
 import { notAllowed, Refusal } from "../../units/refusal";
 import { type Shown } from "../keyed-cells";
+import { type Entry } from "./entries";
+import { readDocument } from "./read";
 import { itemHeads, purchaseWords as say } from "./purchase-words";
 
 /** One line of a filled-in price request, as the supplier sent it back. */
@@ -96,4 +100,29 @@ export function readRequest({ values }: Pick<Shown, "values">): FilledRequest {
   });
   if (lines.length === 0) throw notAllowed(say.noLines);
   return { lines, columns, notUnderstood };
+}
+
+/**
+ * What a request's entries say: by their keys, and in a copy without keys by what stands beside their labels. An entry
+ * that cannot be read is blank.
+ */
+export function requestAnswers(sheet: Shown, asked: readonly Entry[]): Record<string, FieldValue> {
+  const { cells, entries } = readDocument(sheet, asked);
+  const beside = (entry: Entry) => {
+    const row = sheet.values.find((one) => one.some((cell) => textOf(cell) === entry.label.en)) ?? [];
+    const at = row.findIndex((cell) => textOf(cell) === entry.label.en);
+    return row.slice(at + 1).find((cell) => textOf(cell) !== "") ?? null;
+  };
+  return Object.fromEntries(
+    asked.map((entry) => [entry.key, entry.key in cells ? entries[entry.key] : readOr(entry, beside(entry))]),
+  );
+}
+
+function readOr(entry: Entry, cell: Cell): FieldValue {
+  try {
+    return readField(entry, isError(cell) ? null : cell);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return null;
+    throw refusal;
+  }
 }

@@ -104,11 +104,17 @@ export function builtFrom(sources: readonly EstimateSource[]): UsedInput[] {
 export const usedOf = (source: EstimateSource, keys: readonly string[]): UsedInput[] =>
   keys.map((key) => ({ label: fieldOf(key).label, value: source.job[key], now: placeIn(source, key) }));
 
-/** What an estimate buys, with the quantities that its sheet shows, the user's own changes included. */
-export const boughtOf = ({ sheet, made }: EstimateSource): Bought => ({
-  takeoff: made.takeoff,
+/**
+ * What an estimate buys, with the quantities that its sheet shows, the user's own changes included. Refuses where the
+ * sheet has lost the cell of a quantity, or shows an error there.
+ */
+export const boughtOf = (source: EstimateSource): Bought => ({
+  takeoff: source.made.takeoff,
   quantityOf(key) {
-    const value = sheet.cells[`${key}_quantity`]?.value;
+    placeIn(source, `${key}_quantity`);
+    const { value } = source.sheet.cells[`${key}_quantity`];
+    if (isError(value))
+      throw notAllowed(messages.badInput(source.name, key.replaceAll("_", " "), value.error));
     return typeof value === "number" ? value : undefined;
   },
 });

@@ -1,6 +1,8 @@
+import { type Cell } from "../../units/cell";
 import { type Place } from "../address";
 import { put } from "../estimate-cells";
 import { call, cell, operate, range, when, type Expression } from "../expression";
+import { type Shown } from "../keyed-cells";
 import { messages } from "../messages";
 import { type PlanCell, type SheetPlan, type Validation } from "../plan";
 import { type StyleName } from "../styles";
@@ -27,12 +29,40 @@ const LONGEST_LIST = 250;
 /** What tickets call an item: its name without commas, which part the choices of a list. */
 export const ticketName = (name: string) => name.replaceAll(",", "").replace(/\s+/g, " ").trim();
 
+/** A ticket log as its sheet stands: its tickets are in the rows from `first` to `last`, from 0. */
+export interface TicketLog {
+  sheet: string;
+  first: number;
+  last: number;
+}
+
+/** The log that `ticketsPlan` writes under that name. */
+export const newLog = (sheet: string): TicketLog => ({
+  sheet,
+  first: ticketRows.first,
+  last: ticketRows.first + ticketRows.count - 1,
+});
+
+/** A log that stands, its rows found by its heads and by its running total, so that rows may have been put in. */
+export function logOf({ name, values, formulas }: Shown & { formulas: Cell[][] }): TicketLog | undefined {
+  const heads = values.findIndex(
+    (row) => row.includes(say.ticketHeads[1]) && row.includes(say.ticketHeads[8]),
+  );
+  const column = values[heads]?.indexOf(say.ticketHeads[8]) ?? -1;
+  const last = formulas.reduce((at, row, k) => (String(row[column] ?? "").startsWith("=") ? k : at), -1);
+  const unmoved = column === ticketColumns.running;
+  return heads >= 0 && unmoved && last > heads ? { sheet: name, first: heads + 1, last } : undefined;
+}
+
 /** A column of the tickets of a log, as a range of its sheet. */
-export function ticketRange(sheet: string, column: keyof typeof ticketColumns): Expression {
+export function ticketRange(
+  { sheet, first, last }: TicketLog,
+  column: keyof typeof ticketColumns,
+): Expression {
   const place = (row: number): Place => ({
     sheet, row, column: ticketColumns[column], fixedRow: true, fixedColumn: true,
   }); // prettier-ignore
-  return range(place(ticketRows.first), place(ticketRows.first + ticketRows.count - 1));
+  return range(place(first), place(last));
 }
 
 const headStyles: readonly StyleName[] = [

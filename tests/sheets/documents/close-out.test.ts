@@ -8,11 +8,11 @@ import { closeOutWords } from "../../../src/sheets/documents/close-out-words";
 import { orderDefaults, purchaseOrderPlan } from "../../../src/sheets/documents/purchase-order";
 import { readDocument, type DocumentSheet } from "../../../src/sheets/documents/read";
 import { readRequest } from "../../../src/sheets/documents/read-request";
-import { ticketColumns, ticketRows, ticketsPlan } from "../../../src/sheets/documents/tickets";
+import { logOf, newLog, ticketColumns, ticketRows, ticketsPlan } from "../../../src/sheets/documents/tickets";
 import { type SheetPlan } from "../../../src/sheets/plan";
 import { type Cell } from "../../../src/units/cell";
 import { shownBy } from "../shown";
-import { pen } from "./books";
+import { contentBy, pen } from "./books";
 import { requestOf } from "./requests";
 
 const jobs = [
@@ -38,7 +38,10 @@ const log = ticketsPlan(
 const tonsPerCy = 1.35;
 
 const money = { contract: 9000, changes: -150.5, extras: 210.25, paid: 4000 };
-const closeOut = closeOutPlan({ sources: made.sources, items, log: "Tickets", entries: money }, "Close-out");
+const closeOut = closeOutPlan(
+  { sources: made.sources, items, log: newLog("Tickets"), entries: money },
+  "Close-out",
+);
 
 function withTickets(tickets: readonly Ticket[]): SheetPlan {
   const typed = new Map<string, Cell>();
@@ -140,6 +143,18 @@ describe("the close-out of a job", () => {
     expect(said.slice(0, 4)).toEqual([closeOutWords.notOrdered, "", "", ""]);
     expect(logged[ticketRows.first + 3][ticketColumns.running]).toBe("");
     expect(logged).toHaveLength(ticketRows.first + ticketRows.count);
+  });
+
+  it("finds a log again after rows were put in, and none where its columns were moved", () => {
+    const content = () => contentBy(contentOfPlans([log], pen).sheets[0]);
+    expect(logOf(content())).toEqual(newLog("Tickets"));
+    const longer = content();
+    longer.values.splice(10, 0, longer.values[10], longer.values[10]);
+    longer.formulas.splice(10, 0, longer.formulas[10], longer.formulas[10]);
+    expect(logOf(longer)).toEqual({ ...newLog("Tickets"), last: newLog("Tickets").last + 2 });
+    const moved = content();
+    for (const rows of [moved.values, moved.formulas]) for (const row of rows) row.splice(2, 0, null);
+    expect(logOf(moved)).toBeUndefined();
   });
 
   it("has rules of choices that a spreadsheet can hold, with no comma in a choice", () => {
