@@ -5,6 +5,7 @@ import { closeOutEntries, closeOutPlan } from "../../src/sheets/documents/close-
 import { closeOutItems, type Order } from "../../src/sheets/documents/close-out-lines";
 import { closeOutWords } from "../../src/sheets/documents/close-out-words";
 import { addressEntries } from "../../src/sheets/documents/delivery-entries";
+import { contractOf } from "../../src/sheets/documents/contract";
 import { readDocument, shownNumber } from "../../src/sheets/documents/read";
 import { readRequest } from "../../src/sheets/documents/read-request";
 import { type EstimateSource } from "../../src/sheets/documents/source";
@@ -46,11 +47,14 @@ function linesOf(sheet: SheetContent) {
   }
 }
 
-/** What a close-out starts with: the day, and the price of the bid that was issued last. */
+/** What a close-out starts with: the day, and of the bid that was issued last its price and its signed changes. */
 export function closeOutStart(book: Book, today = new Date()): Record<string, FieldValue> {
+  const day = { closed_on: dayText(today) };
   const issued = documentsIn(book, "issued").at(-1);
-  const contract = issued && shownNumber(readDocument(issued, []), "price");
-  return { closed_on: dayText(today), contract: contract ?? null };
+  if (!issued) return day;
+  const { bid, changes } = asked(() => contractOf(issued, book.sheets));
+  const signed = changes.reduce((sum, change) => sum + (shownNumber(change, "change_net") ?? 0), 0);
+  return { ...day, contract: shownNumber(bid, "price") ?? null, changes: signed || null };
 }
 
 /** A new close-out, on the last ticket log of the workbook or, where `fresh` or none can be read, with a new one. */
@@ -74,6 +78,16 @@ export function newCloseOut(
 const lastLog = (book: Book) =>
   documentsIn(book, "tickets").flatMap((sheet) => logOf(sheet) ?? []).at(-1); // prettier-ignore
 
+/** The same, with nothing of a bid whose sheet has lost its price or number. */
+function startOr(book: Book): Record<string, FieldValue> {
+  try {
+    return closeOutStart(book);
+  } catch (refusal) {
+    if (refusal instanceof HostError) return { closed_on: dayText(new Date()) };
+    throw refusal;
+  }
+}
+
 /** The close-out's part of the panel: its entries, and the buttons that write it with a new ticket log or on the last one. */
 export function closeOutBody(): DocumentBody {
   let form: Form | undefined;
@@ -92,7 +106,7 @@ export function closeOutBody(): DocumentBody {
     view(context, desk): TemplateResult {
       const { book } = desk;
       if (!book) return html`${nothing}`;
-      form ??= new Form(closeOutEntries, closeOutStart(book), "close-out");
+      form ??= new Form(closeOutEntries, startOr(book), "close-out");
       const { panel } = context;
       const log = lastLog(book);
       const button = (label: string, fresh: boolean) =>

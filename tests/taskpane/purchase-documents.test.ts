@@ -114,7 +114,7 @@ describe("buying from the panel", () => {
     const book = await readBook(host);
     await host.write([newOrder(book, readRequest(sheet).lines, orderStart(book, requestAnswers(sheet, orderEntries), today))]);
     const ordered = await readBook(host);
-    expect(closeOutStart(ordered, today)).toEqual({ closed_on: "2026-11-25", contract: null });
+    expect(closeOutStart(ordered, today)).toEqual({ closed_on: "2026-11-25" });
     const first = newCloseOut(ordered, sources, closeOutStart(ordered, today), false);
     expect(first.plans.map(({ name }) => name)).toEqual(["Tickets", "Close-out"]);
     await host.write(first.plans);
