@@ -3,6 +3,7 @@ import { type Started } from "../src/hosts/browser/start";
 import { fileEnding, fileText, readFile } from "../src/hosts/browser/workbook-file";
 import { svgToPng } from "../src/hosts/svg-to-png";
 import { dayText } from "./day";
+import { aboutEstimates } from "./opened-estimates";
 import { ask, download } from "./workbook-ask";
 
 const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -49,7 +50,8 @@ export async function openFile(started: Started): Promise<void> {
     throw fileNotShown();
   });
   await started.keep();
-  if (lost.length > 0) await ask(`${file.name} is open. This could not be carried over:`, ["OK"], lost);
+  if (lost.length > 0)
+    await ask(`${file.name} is open. This could not be carried over, or is left to you:`, ["OK"], lost);
 }
 
 /** The file, read and checked to the end before anything of the present workbook is touched. */
@@ -60,7 +62,7 @@ async function read(file: File, { workbook }: Started): Promise<{ lost: string[]
   }
   const { readXlsx } = await import("../src/hosts/xlsx/xlsx");
   const { content, lost } = await readXlsx(new Uint8Array(await file.arrayBuffer()));
-  return { lost, put: () => workbook.load(content) };
+  return { lost: [...lost, ...aboutEstimates(content)], put: () => workbook.load(content) };
 }
 
 function pickFile(): Promise<File | undefined> {

@@ -1,4 +1,5 @@
 import { type IWorkbookData, type IWorksheetData, type LocaleType } from "@univerjs/core";
+import { HostError } from "../host";
 import { fileTooLarge, fileTooNew, notOurFile } from "./messages";
 import { isOwnPicture } from "./picture";
 
@@ -33,7 +34,12 @@ export function readFile(text: string): IWorkbookData {
   }
   if (!isRecord(file) || typeof file.penstake !== "number" || !isRecord(file.workbook)) throw notOurFile();
   if (file.penstake > version) throw fileTooNew();
-  return checkedWorkbook(file.workbook);
+  try {
+    return checkedWorkbook(file.workbook);
+  } catch (reason) {
+    // Data nested without end is no workbook either.
+    throw reason instanceof HostError ? reason : notOurFile();
+  }
 }
 
 type Fields = Record<string, unknown>;

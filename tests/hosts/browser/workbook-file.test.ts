@@ -1,3 +1,5 @@
+import fc from "fast-check";
+import { HostError } from "../../../src/hosts/host";
 import { samplePlan } from "./sample-plan";
 import { fileText, readFile } from "../../../src/hosts/browser/workbook-file";
 
@@ -35,6 +37,34 @@ describe("the file of a whole workbook", () => {
     ],
   ])("is refused where it holds %s, and the present workbook is said to stay", (_, text) => {
     expect(() => readFile(text)).toThrow(/not a workbook file.*was not touched/);
+  });
+
+  test("is refused in the same sentence where it nests without end", () => {
+    const nested = `${"[".repeat(20_000)}${"]".repeat(20_000)}`;
+    const text = file({ sheetOrder: ["a"], sheets: { a: sheet() }, styles: {} }).replace('"styles":{}', `"styles":{"s":${nested}}`); // prettier-ignore
+    expect(() => readFile(text)).toThrow(HostError);
+    expect(() => readFile("[".repeat(1_000_000))).toThrow("not a workbook file");
+  });
+
+  test("is refused in a sentence or read, whatever its parts are replaced by", () => {
+    const whole = { id: "w", name: "Job", sheetOrder: ["a"], styles: { s: { bl: 1 } }, custom: {}, resources: [], sheets: { a: { ...sheet(), freeze: {}, rowData: {}, columnData: {}, mergeData: [] } } }; // prettier-ignore
+    const odd = fc.oneof(fc.jsonValue(), fc.constantFrom(null, -1, 1e308, "__proto__", { __proto__: null }, [[]], { length: 1e9 })); // prettier-ignore
+    const key = fc.constantFrom(...Object.keys(whole), ...Object.keys(whole.sheets.a).map((name) => `sheets.a.${name}`)); // prettier-ignore
+    fc.assert(
+      fc.property(key, odd, (path, value) => {
+        const damaged = JSON.parse(JSON.stringify(whole)) as Record<string, unknown>;
+        const steps = path.split(".");
+        const last = steps.pop()!;
+        const at = steps.reduce((part, step) => part[step] as Record<string, unknown>, damaged);
+        at[last] = value;
+        try {
+          return readFile(file(damaged)).sheetOrder.length > 0;
+        } catch (reason) {
+          return reason instanceof HostError;
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 
   test("is refused where it is of a later version or too large", () => {
