@@ -1,4 +1,4 @@
-import { estimateMark } from "../src/sheets/estimate";
+import { estimateMark } from "../src/sheets/estimate-layout";
 import { type WorkbookContent } from "../src/sheets/workbook-content";
 
 const say = {
