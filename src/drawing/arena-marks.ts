@@ -14,6 +14,8 @@ export interface ArenaFrame extends PlanFrame {
 }
 
 const tick = 5;
+/** Pixels between the sides below which labels of the usual size would cover them. */
+const ROOM_FOR_LABELS = 110;
 /** Pixels from the fence, or from the numbers of its stakes, to a dimension line. */
 const beside = 13;
 
@@ -80,13 +82,21 @@ function diagonals(
   words: PlanWords,
 ): Shape[] {
   const [first, second] = layout.diagonals;
+  const room = Math.abs(corners[3].x - corners[0].x);
   const said = equal(first, second)
     ? [words.size(first), words.diagonals]
     : [words.size(first), words.and(words.size(second))];
   return [
     line(corners[0], corners[2], faint, 0.75, "8 5"),
     line(corners[1], corners[3], faint, 0.75, "8 5"),
-    ...said.map((saying, k) => label(saying, { x: center.x, y: center.y + 26 + 17 * k }, paper)),
+    ...said.map((saying, k) =>
+      label(
+        saying,
+        { x: center.x, y: center.y + 26 + 17 * k },
+        paper,
+        room < ROOM_FOR_LABELS ? { "font-size": 11 } : {},
+      ),
+    ),
   ];
 }
 

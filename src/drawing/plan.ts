@@ -66,7 +66,7 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
         words,
       )
     : dimensions(pen, pieces, frame, colors, words);
-  const pin = (pieces.length > 90 ? 1.2 : 2.2) * (isPosted(pen) ? POST : 1);
+  const pin = Math.min((pieces.length > 90 ? 1.2 : 2.2) * (isPosted(pen) ? POST : 1), mostPin(pieces));
   return shape(
     "svg",
     {
@@ -117,6 +117,15 @@ const still = (whole: Shape): Shape => ({
     return { ...child, attributes: {}, children: seen };
   }),
 });
+
+/** The largest pin that leaves every second piece's breadth between two, in pixels. */
+const mostPin = (pieces: readonly PlacedPiece[]) =>
+  Math.max(
+    1,
+    pieces.reduce((sum, { from, to }) => sum + Math.hypot(to.x - from.x, to.y - from.y), 0) /
+      pieces.length /
+      3,
+  );
 
 const sizeWords = (pen: Pen, words: PlanWords) =>
   isArena(pen) ? arenaWords(pen, words) : acrossWords(pen, words);
