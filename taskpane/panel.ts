@@ -30,7 +30,7 @@ const sections: readonly LazySection[] = [
   {
     id: "documents",
     title: "Documents",
-    hint: "Bid, change order, invoice",
+    hint: "Compare, bid, request, order, settle up",
     load: async () => (await import("./documents/section")).documentsSection(),
   },
   {

@@ -19,6 +19,12 @@ export interface DocumentEntry {
 /** The documents, in the order in which a job needs them. */
 export const documents: readonly DocumentEntry[] = [
   {
+    id: "compare",
+    title: "Compare sizes",
+    hint: "Side by side, against the budget",
+    load: async () => (await import("./compare")).compareBody(),
+  },
+  {
     id: "bid",
     title: "Bid",
     hint: "For the customer to sign; issue it to freeze it",
