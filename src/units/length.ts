@@ -1,4 +1,5 @@
 import { convertLength, INCHES_PER_FOOT, type LengthUnit } from "./conversion";
+import { feetInches } from "./feet-inches";
 import { messages } from "./messages";
 import { DECIMAL, decimal } from "./number-text";
 import { notAllowed } from "./refusal";
@@ -40,7 +41,7 @@ const UNITS: Record<string, LengthUnit | undefined> = {
 /**
  * A length as people write it, in the unit asked for: 30', 30' 4 1/2", 30 ft 4 in, 30'-4", 126 in, 18,5 m, 450 mm,
  * 10 yd or a bare number; with straight or curly quotes or primes, and with a sign. Refuses what it cannot read, with
- * examples, and a comma before exactly three digits.
+ * examples, 12 or more inches beside feet, and a comma before exactly three digits.
  */
 export function readLength(text: string, unit: "ft" | "in", reading: LengthReading = {}): number {
   const plain = plainMarks(text);
@@ -53,7 +54,7 @@ export function readLength(text: string, unit: "ft" | "in", reading: LengthReadi
 
 function sizeOf(text: string, unit: "ft" | "in", { dash }: LengthReading): number | undefined {
   const both = FEET_AND_INCHES.exec(text) ?? (dash ? DASHED.exec(text) : null);
-  if (both) return feetAndInches(Number(both[1]), amount(both[2]), unit);
+  if (both) return feetAndInches(Number(both[1]), amount(both[2]), unit, text);
   const inches = INCHES_ALONE.exec(text);
   if (inches) return convertLength(amount(inches[1]), "in", unit);
   const found = ONE_UNIT.exec(text);
@@ -61,7 +62,10 @@ function sizeOf(text: string, unit: "ft" | "in", { dash }: LengthReading): numbe
   return found && written ? convertLength(amount(found[1]), written, unit) : undefined;
 }
 
-function feetAndInches(feet: number, inches: number, unit: "ft" | "in"): number {
+/** Twelve inches or more beside feet are refused: they are likelier a slip of the pen than meant. */
+function feetAndInches(feet: number, inches: number, unit: "ft" | "in", text: string): number {
+  if (inches >= INCHES_PER_FOOT)
+    throw notAllowed(messages.inchesOverFoot(text, feetInches(feet + inches / INCHES_PER_FOOT, 64)));
   return unit === "ft"
     ? feet + inches / INCHES_PER_FOOT
     : convertLength(feet * INCHES_PER_FOOT + inches, "in", unit);

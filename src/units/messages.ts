@@ -3,6 +3,8 @@ export const messages = {
   unreadable: (text: string, examples: string) => `cannot read "${text}": write ${examples}`,
   lengthExamples: `30' 4 1/2", 30 ft 4 in, 30.375, 9.25 m or 450 mm`,
   numberExamples: "a number such as 12 or 12.5",
+  inchesOverFoot: (text: string, same: string) =>
+    `inches beside feet must be under 12: for ${text} write ${same}, if that is what you mean`,
   ambiguousComma: (text: string) =>
     `the comma in "${text}" may part thousands or decimals: write 1500, or 1.5 with a point`,
   looksLikeDate: (allowed: string) => `this looks like a date: write 12' 6" (${allowed})`,

@@ -71,6 +71,24 @@ describe("A length as people write it", () => {
     },
   );
 
+  test.each([
+    [`72' 13"`, `73' 1"`],
+    ["6 ft 12 in", "7'"],
+    [`30' 100 1/64"`, `38' 4 1/64"`],
+    ["30 feet 12", "31'"],
+  ])("%p is refused: it may be a slip, and what it would come to is said", (text, same) => {
+    for (const unit of ["ft", "in"] as const) {
+      expect(() => readLength(text, unit)).toThrow(`inches beside feet must be under 12: for ${text} write ${same}`);
+      expect(() => readLength(text, unit)).toThrow(Refusal);
+    }
+  }); // prettier-ignore
+
+  test("feet and inches by a dash are refused from 12 inches on, and read just below", () => {
+    expect(() => readLength("30-12", "ft", { dash: true })).toThrow(/must be under 12: for 30-12 write 31'/);
+    expect(readLength("30-11 15/16", "ft", { dash: true })).toBeCloseTo(30 + 191 / 192, 12);
+    expect(readLength(`72' 11.999"`, "in")).toBeCloseTo(875.999, 9);
+  }); // prettier-ignore
+
   test.each(["", "abc", "12x6", "30.5' 4\"", "5 m 20 cm", `1/0"`, "0/0", "1e3", "12 furlongs", "4-1/2", "'", "1.2.3", "NaN", "Infinity", "9".repeat(400)])(
     "%p is refused with an example of what can be read",
     (text) => {
