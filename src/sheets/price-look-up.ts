@@ -1,6 +1,6 @@
 import { messages as estimateMessages } from "../estimate/messages";
 import { type Place } from "./address";
-import { call, cell, range, text, when, type Expression, type Term } from "./expression";
+import { call, cell, number, range, text, when, type Expression, type Term } from "./expression";
 import { isNumber } from "./formula-terms";
 import { lastPriceRow, oldBefore, usableMark, type PriceColumn, type PricesLayout } from "./prices-layout";
 
@@ -43,8 +43,19 @@ export function lookUp(prices: PricesLayout, { item, size, pick, price }: Asked)
       call("MINIFS", of("price"), ...usable, of("price"), ">=0"),
       estimateMessages.priceMissing,
     ),
-    // Without a price every row that may be used is asked: none of them costs 0.
-    waste: call("MAXIFS", of("waste"), ...usable, of("price"), when(isNumber(price), price, "<>0")),
+    // Without a price every row that may be used is asked: none of them costs 0. Blank cells are passed over, of which
+    // the open grid makes no largest, and where nothing is left it gives a text, whose number is 0.
+    waste: number(
+      call(
+        "MAXIFS",
+        of("waste"),
+        ...usable,
+        of("price"),
+        when(isNumber(price), price, "<>0"),
+        of("waste"),
+        ">0",
+      ),
+    ),
     taxed: when(call("COUNTIFS", ...used, of("taxed"), "yes"), "yes", ""),
     note: when(call("COUNTIFS", ...used, of("example"), "example"), estimateMessages.examplePrice, old),
   };
