@@ -58,6 +58,20 @@ export const messages = {
     due: "Amount due",
     broken: (sheet: string) => `"${sheet}" has lost its price or its number. Issue the bid again.`,
   },
+  together: {
+    title: "Together",
+    over: (names: readonly string[]) =>
+      `Priced as one: ${names.join(", ")}. For the house, not for the customer.`,
+    inHouse: "For the house: cost and markup",
+    sand: "Sand of all",
+    need: "sand needed, cu yd",
+    loads: (key: string) => `Loads of ${key.replace("_", " ")}`,
+    mobilization: "Mobilization, once",
+    holes: "Holes among them",
+    taxed: "Taxed lines, the shared ones not among them",
+    common: "Taken from the first estimate",
+    differ: "OUT OF DATE: the estimates no longer agree on what is charged or on trucks and sand.",
+  },
   lacks: (sheet: string, what: string) =>
     `"${sheet}" has no cell for ${what}. Put its keys back, or write the estimate again.`,
   notPriced: (sheet: string, total: string) => `"${sheet}": ${total || "no total yet"}. Mend that first.`,

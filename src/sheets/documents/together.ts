@@ -1,0 +1,185 @@
+import { slotKeys } from "../../estimate/fields";
+import { lineSectionsOf } from "../../estimate/own-lines";
+import { columns, type ColumnName } from "../estimate-layout";
+import { put } from "../estimate-cells";
+import { lineFormulas } from "../estimate-formulas";
+import {
+  call, expression, minus, number, operate, pen, plus, range, times, when, type Expression,
+} from "../expression"; // prettier-ignore
+import { above, blankUnless, cellsOf, isNumber, slotCount, sum, type Sheet } from "../formula-terms";
+import { type PlanCell, type SheetPlan } from "../plan";
+import { type PricesLayout } from "../prices-layout";
+import { type StyleName } from "../styles";
+import { totalFormulas } from "../total-formulas";
+import { marks } from "./marks";
+import { messages } from "./messages";
+import { cellOf, placeIn, type EstimateSource } from "./source";
+import {
+  everySection,
+  firstRow,
+  inCommon,
+  partKey,
+  placesIn,
+  sharedLines,
+  togetherRows,
+} from "./together-rows";
+
+const allShared = Object.values(sharedLines).flat();
+
+/**
+ * The sheet that prices several estimates as one, for the house alone: the sand that all need in loads counted once, one
+ * mobilization, and the charges laid on the lines of all of them once. Everything is live: what is not shared is what
+ * the estimates' own sections come to without it.
+ */
+export function togetherPlan(
+  sources: readonly EstimateSource[],
+  prices: PricesLayout,
+  name: string,
+): SheetPlan {
+  const rows = togetherRows(sources);
+  const places = placesIn(rows);
+  const last = firstRow + rows.length - 1;
+  const sheet: Sheet = {
+    places,
+    prices,
+    structure: everySection,
+    lines: { from: firstRow, to: places.direct.row - 1 },
+  };
+  const says = formulas(sheet, sources);
+  const styles: Partial<Record<ColumnName, StyleName>> = {
+    item: "warning", quantity: "figure", price: "money", amount: "money", taxed: "mark", note: "note", input: "fixed", count: "figure", pick: "key", kind: "key",
+  }; // prettier-ignore
+  const cells = rows.flatMap(({ label, unit = "", heading, keys }, k): PlanCell[] => {
+    const row = firstRow + k;
+    const pairs = Object.entries(keys).filter(([, key]) => key in says);
+    const isTotal = keys.amount === "total";
+    return [
+      ...(pairs.length > 0
+        ? [put(row, columns.key, pairs.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
+        : []),
+      ...(label ? [put(row, columns.item, label, heading ? "section" : isTotal ? "totalLabel" : "label")] : []),
+      ...(unit ? [put(row, columns.unit, unit, "unit")] : []),
+      ...pairs.map(([column, key]) =>
+        put(row, columns[column as ColumnName], says[key], heading ? "sectionSum" : isTotal ? "total" : styles[column as ColumnName]!)),
+    ];
+  }); // prettier-ignore
+  const named = [...new Set(rows.flatMap(({ keys }) => Object.keys(keys)))] as ColumnName[];
+  const widths = [14, 44, 11, 8, 11, 13, 6, 14, 2, 2, 14, 2, 2, 2, 9, 2, 2, 9, 12];
+  const hidden: number[] = [columns.key, columns.pick, columns.kind];
+  return {
+    name,
+    cells: [
+      put(0, columns.key, marks.together, "key"),
+      ...named.map((column) => put(0, columns[column], column, "key")),
+      put(1, columns.item, messages.together.title, "title"),
+      {
+        ...put(2, columns.item, messages.together.over(sources.map((one) => one.name)), "subtitle"),
+        across: 7,
+      },
+      ...cells,
+    ],
+    columns: widths.map((width, k) => ({ width, ...(hidden.includes(k) ? { hidden: true } : {}) })),
+    hiddenRows: [0],
+    heights: { 1: 26 },
+    frozenRows: 0,
+    print: {
+      area: { top: 1, left: columns.item, bottom: last, right: columns.note },
+      landscape: false,
+      pages: { wide: 1, tall: 1 },
+      repeatRows: 0,
+      footer: messages.together.inHouse,
+    },
+    pictures: [],
+  };
+}
+
+/** What every keyed cell says. */
+function formulas(sheet: Sheet, sources: readonly EstimateSource[]): Record<string, Expression> {
+  const totals = totalFormulas(sheet);
+  const own = sources.map((source) => cellOf(source, "total"));
+  const total = own.reduceRight((then, one) => when(isNumber(one), then, one), totals.total);
+  return {
+    ...common(sources),
+    ...sandOfAll(sheet, sources),
+    ...linesOfEach(sources),
+    ...Object.fromEntries(
+      lineSectionsOf(everySection).map((section) => [`sum_${section}`, sectionSum(sheet, section, sources.length)]),
+    ),
+    ...totals,
+    total,
+  };
+} // prettier-ignore
+
+/** What all must have alike, from the first estimate, and a warning where another differs. */
+function common(sources: readonly EstimateSource[]): Record<string, Expression> {
+  const [first, ...others] = sources;
+  const differ = others.flatMap((other) =>
+    inCommon.map(({ key }) => operate(cellOf(first, key), "<>", cellOf(other, key))),
+  );
+  const answers = inCommon.map(({ key }) => [key, blankUnless(operate(cellOf(first, key), "<>", ""), cellOf(first, key))]); // prettier-ignore
+  return {
+    ...Object.fromEntries(answers),
+    differs:
+      differ.length > 0 ? blankUnless(call("OR", ...differ), messages.together.differ) : expression(""),
+  };
+}
+
+/** The sand of all, the loads that bring it, and the lines that are shared. */
+function sandOfAll(sheet: Sheet, sources: readonly EstimateSource[]): Record<string, Expression> {
+  const { at, orDefault } = cellsOf(sheet);
+  const trucks = slotKeys("truck");
+  const [from, to] = [trucks[0], trucks[trucks.length - 1]].map((key) => sheet.places[key]);
+  const listed = range(from, to);
+  const need = at("sand_need");
+  const delivered = sum(trucks.map((key) => times(number(at(key)), number(at(`${key}_count`)))));
+  const byYard = operate(at("sand_unit"), "=", "cu yd");
+  const trips = call("MAX", ...sources.map((source) => number(cellOf(source, "mobilization"))));
+  const counts = trucks.map((key, k) => [
+    `${key}_count`,
+    slotCount(at(key), expression(""), call("INDEX", pen("LOADS", need, listed, at("short")), k + 1)),
+  ]);
+  return {
+    ...Object.fromEntries(sources.map((source, k) => [partKey("need", k + 1), cellOf(source, "sand_need")])),
+    sand_need: sum(sources.map((_, k) => at(partKey("need", k + 1)))),
+    sand_delivered: when(operate(call("COUNTIF", listed, ">0"), "=", 0), need, delivered),
+    ...Object.fromEntries(counts),
+    sand_count: when(byYard, at("sand_delivered"), times(at("sand_delivered"), orDefault("tons_per_cy"))),
+    mobilization_count: blankUnless(above(trips, 0), trips),
+    ...lineFormulas(sheet, "sand", false, when(byYard, "sand_yard", "sand_ton")),
+    ...trucks.reduce((all, key) => ({ ...all, ...lineFormulas(sheet, key, true, "haul", at(key)) }), {}),
+    ...lineFormulas(sheet, "mobilization", true, "mobilization"),
+  };
+}
+
+/** What each estimate's sections come to without what is shared, its holes, and what of that is taxed. */
+function linesOfEach(sources: readonly EstimateSource[]): Record<string, Expression> {
+  const cents = (money: Expression) => call("ROUND", money, 2);
+  const has = ({ sheet }: EstimateSource, key: string) => key in sheet.cells;
+  const parts = sources.flatMap((source, k) => {
+    const sections = lineSectionsOf(source.sheet.structure);
+    const sums = lineSectionsOf(everySection).map((section) => {
+      const taken = (sharedLines[section] ?? []).map((key) => number(cellOf(source, `${key}_amount`)));
+      const whole = sections.includes(section) ? cellOf(source, `sum_${section}`) : expression(0);
+      return [partKey(section, k + 1), cents(taken.length > 0 ? minus(whole, ...taken) : plus(whole, 0))];
+    });
+    const taxedShared = allShared.map((key) =>
+      when(operate(cellOf(source, `${key}_taxed`), "=", "yes"), number(cellOf(source, `${key}_amount`)), 0),
+    );
+    const down = (key: string) => {
+      const rows = [`sum_${sections[0]}`, "direct"].map((one) => placeIn(source, one).row);
+      const { column } = placeIn(source, key);
+      return range({ sheet: source.name, row: rows[0], column }, { row: rows[1] - 1, column });
+    };
+    const taxed = call("SUMIFS", down("sand_amount"), down("sand_taxed"), "yes");
+    return [...sums, [partKey("taxed", k + 1), cents(minus(taxed, ...taxedShared))], [partKey("mark", k + 1), expression("yes")]];
+  }); // prettier-ignore
+  const holes = sources.filter((source) => has(source, "holes_amount")).map((source) => number(cellOf(source, "holes_amount")));
+  return { ...Object.fromEntries(parts), holes_amount: holes.length > 0 ? sum(holes) : expression(0) };
+} // prettier-ignore
+
+/** The lines of one section added up. */
+function sectionSum({ places }: Sheet, section: string, count: number): Expression {
+  const shared = (sharedLines as Record<string, readonly string[] | undefined>)[section] ?? [];
+  const last = shared.length > 0 ? `${shared[shared.length - 1]}_amount` : partKey(section, count);
+  return call("SUM", range(places[partKey(section, 1)], places[last]));
+}

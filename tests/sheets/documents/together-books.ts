@@ -1,0 +1,44 @@
+import fc from "fast-check";
+import { type Job } from "../../../src/estimate/job";
+import { together } from "../../../src/estimate/together";
+import { type PriceRow } from "../../../src/estimate/prices";
+import { newPricesLayout } from "../../../src/sheets/prices-layout";
+import { pricesName } from "../../../src/sheets/prices";
+import { inCommon } from "../../../src/sheets/documents/together-rows";
+import { togetherPlan } from "../../../src/sheets/documents/together";
+import { type EstimateSource } from "../../../src/sheets/documents/source";
+import { Refusal } from "../../../src/units/refusal";
+import { randomJob } from "../../estimate/random-job";
+
+const noOwnLoads = { truck_1_use: null, truck_2_use: null, truck_3_use: null, truck_4_use: null };
+
+/** A job with what several jobs priced as one have in common taken from the first. */
+export const like = (first: Job, other: Job): Job => ({
+  ...other,
+  ...Object.fromEntries(inCommon.map(({ key }) => [key, first[key]])),
+  ...noOwnLoads,
+});
+
+/** Pairs of random jobs that can be priced as one on these prices. */
+export function randomPairs(prices: readonly PriceRow[], count: number, seed: number): Job[][] {
+  const found: Job[][] = [];
+  const many = fc.sample(fc.tuple(randomJob, randomJob), { seed, numRuns: count * 8 });
+  for (const [first, other] of many) {
+    const jobs = [{ ...first, ...noOwnLoads }, like(first, other)];
+    if (found.length < count && answers(jobs, prices)) found.push(jobs);
+  }
+  return found;
+}
+
+function answers(jobs: Job[], prices: readonly PriceRow[]): boolean {
+  try {
+    return together(jobs.map((job) => ({ job })), prices).pricesMissing === 0;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+} // prettier-ignore
+
+/** The sheet that prices some estimates as one, beside the sheet of prices. */
+export const togetherOf = (sources: EstimateSource[], name = "Together") =>
+  togetherPlan(sources, newPricesLayout(pricesName), name);

@@ -1,0 +1,57 @@
+import { newJob } from "../../../src/estimate/job";
+import { together } from "../../../src/estimate/together";
+import { messages } from "../../../src/sheets/documents/messages";
+import { readDocument } from "../../../src/sheets/documents/read";
+import { shownBy } from "../shown";
+import { ownPrices, sourcesOf, wordsOf, worked } from "./books";
+import { like, togetherOf } from "./together-books";
+
+const first = {
+  ...newJob(),
+  truck_1: 16,
+  truck_2: 10,
+  tax: 6.25,
+  contingency: 3,
+  burden: 12,
+  markup_material: 4,
+};
+
+function shownOf(jobs: (typeof first)[]) {
+  const { plans, sources } = sourcesOf(jobs);
+  const sheet = worked(plans, togetherOf(sources));
+  return { sheet, read: readDocument(shownBy(sheet), []), made: together(jobs.map((job) => ({ job })), ownPrices) }; // prettier-ignore
+}
+
+describe("several estimates priced as one on a sheet", () => {
+  test.each([
+    ["two pens of panels", [first, like(first, { ...newJob(), size: 50 })]],
+    ["a pen of panels and one of posts", [first, like(first, { ...newJob(), structure: "post pen", setting: "concrete" })]],
+    ["two of posts, the tax on what is sold", [{ ...first, structure: "post pen", tax_on: "items sold", rounding: "10 dollars" }, like({ ...first, tax_on: "items sold", rounding: "10 dollars" }, { ...newJob(), structure: "post pen", size: 60, mobilization: 2 })]],
+    ["one alone", [first]],
+  ])("come to every step of the plain arithmetic, to the cent: %s", (_, jobs) => {
+    const { read, made } = shownOf(jobs as (typeof first)[]);
+    const { charges } = made;
+    const steps = {
+      direct: charges.direct, burden_amount: charges.burden, tax_amount: charges.tax, contingency_amount: charges.contingency,
+      overhead_amount: charges.overhead, markup_amount: charges.markup, profit_amount: charges.profit,
+      adjustment: charges.adjustment, sales_tax_amount: charges.salesTax, total: charges.total,
+    };
+    for (const [key, amount] of Object.entries(steps))
+      expect([key, read.cells[key].value]).toEqual([key, amount.toNumber()]);
+    expect(read.cells.sand_delivered.value).toBeCloseTo(made.sand.delivered, 9);
+    expect(read.cells.mobilization_count.value).toBe(Math.max(...jobs.map((job) => Number((job as { mobilization?: number }).mobilization ?? 0))));
+  }); // prettier-ignore
+
+  test("say so once they no longer agree on what is charged", () => {
+    const { plans, sources } = sourcesOf([first, like(first, { ...newJob(), size: 50 })]);
+    const plan = togetherOf(sources);
+    const { row, column } = sources[1].sheet.cells.overhead;
+    const moved = plans.map((one) =>
+      one.name === "Estimate 2"
+        ? { ...one, cells: one.cells.map((cell) => cell.row === row && cell.column === column ? { ...cell, says: { kind: "constant" as const, value: 99 } } : cell) }
+        : one,
+    );
+    expect(wordsOf(worked(plans, plan))).not.toContain(messages.together.differ);
+    expect(wordsOf(worked(moved, plan))).toContain(messages.together.differ);
+  }); // prettier-ignore
+});
