@@ -4,13 +4,19 @@ import { issuedCells } from "../../src/sheets/documents/issue";
 import { dayText } from "../day";
 import { freeName } from "../names";
 import { type Context } from "../views/context";
-import { asked, documentsIn } from "./book";
+import { type Alternate } from "../../src/estimate/alternates";
+import { HostError } from "../../src/hosts/host";
+import { type EstimateSource } from "../../src/sheets/documents/source";
+import { offered, pricedFor } from "./alternates";
+import { asked, documentsIn, estimatesIn, sourcesIn, type Book } from "./book";
 import { type Desk } from "./desk";
 import { Form } from "./form";
 import { type DocumentBody } from "./list";
 import { bidStart, newBid } from "./new-bid";
+import { tick } from "./ticks";
 
 const say = {
+  alternates: "Offer with a price plus or minus",
   write: "Write bid",
   example: "An example, on example prices",
   deposits: "Some states limit how much may be asked for before the work begins: look yours up.",
@@ -26,15 +32,19 @@ const say = {
 export function bidBody(): DocumentBody {
   let form: Form | undefined;
   let example = false;
+  const wanted = new Set<string>();
 
   const write = (context: Context, desk: Desk) => async () => {
     const answers = form!.read();
     const { book, sources } = await desk.sources(context);
-    const plan = newBid(book, sources, { answers, alternates: [], example });
-    await context.host.write([plan]);
+    const [source] = sources;
+    const chosen = alternatesIn(book, sources).filter(({ name }) => wanted.has(name));
+    const alternates = sources.length > 1 ? [] : pricedFor(book, source, chosen);
+    const plans = newBid(book, sources, { answers, alternates, example });
+    await context.host.write(plans);
     context.panel.see(await context.host.look());
     form!.set(bidStart(await desk.read(context)));
-    return say.written(plan.name);
+    return say.written(plans[plans.length - 1].name);
   };
 
   const issue = (context: Context, desk: Desk, draft: string) => async () => {
@@ -57,14 +67,7 @@ export function bidBody(): DocumentBody {
       const drafts = documentsIn(book, "bid");
       return html`${form.view(context)}
         <p class="beside">${say.deposits}</p>
-        <label class="tick">
-          <input
-            type="checkbox"
-            .checked=${example}
-            @change=${(event: Event) => (example = (event.target as HTMLInputElement).checked)}
-          />
-          ${say.example}
-        </label>
+        ${alternatesView(context, desk, wanted)} ${tick(say.example, example, (on) => (example = on))}
         <section class="commands">
           <button type="button" ?disabled=${panel.busy} @click=${() => void panel.run(write(context, desk))}>
             ${say.write}
@@ -83,4 +86,43 @@ export function bidBody(): DocumentBody {
         </section>`;
     },
   };
+}
+
+/** What can be offered with a bid over one estimate: changes of it, and the other estimates that can be read. */
+function alternatesIn(book: Book, sources: readonly EstimateSource[]): Alternate[] {
+  if (sources.length !== 1) return [];
+  const others = estimatesIn(book).filter((name) => name !== sources[0].name);
+  return offered(sources[0], others.flatMap((name) => readable(book, name)));
+} // prettier-ignore
+
+/** The estimate of that name, where it can be used. */
+function readable(book: Book, name: string): EstimateSource[] {
+  try {
+    return sourcesIn(book, [name]);
+  } catch (error) {
+    if (error instanceof HostError) return [];
+    throw error;
+  }
+}
+
+function alternatesView(context: Context, desk: Desk, wanted: Set<string>) {
+  const picked = desk.picked(context);
+  if (picked.length !== 1) return nothing;
+  return html`<fieldset class="ticks">
+    <legend>${say.alternates}</legend>
+    ${namesFor(desk.book!, picked[0]).map((name) =>
+      tick(name, wanted.has(name), (on) => void (on ? wanted.add(name) : wanted.delete(name))),
+    )}
+  </fieldset>`;
+}
+
+const known = new WeakMap<Book, Map<string, string[]>>();
+
+/** What can be offered with a bid over the estimate of that name, worked out once for a workbook as it was read. */
+function namesFor(book: Book, estimate: string): string[] {
+  const names = known.get(book) ?? new Map<string, string[]>();
+  known.set(book, names);
+  if (!names.has(estimate))
+    names.set(estimate, alternatesIn(book, readable(book, estimate)).map(({ name }) => name)); // prettier-ignore
+  return names.get(estimate)!;
 }

@@ -3,7 +3,9 @@ import { HostError, type SheetContent, type WorkbookHost } from "../../src/hosts
 import { isOfKind, type Kind } from "../../src/sheets/documents/marks";
 import { estimateSource, type EstimateSource } from "../../src/sheets/documents/source";
 import { isEstimate } from "../../src/sheets/keyed";
+import { pricesName } from "../../src/sheets/prices";
 import { readPrices } from "../../src/sheets/price-rows";
+import { newPricesLayout, pricesLayoutOf, type PricesLayout } from "../../src/sheets/prices-layout";
 import { Refusal } from "../../src/units/refusal";
 
 /** A whole workbook as it was read, for documents over several of its sheets. */
@@ -11,6 +13,8 @@ export interface Book {
   sheetNames: string[];
   sheets: SheetContent[];
   prices: readonly PriceRow[];
+  /** Where the sheet of prices holds what. */
+  pricesLayout: PricesLayout;
 }
 
 /** Reads the workbook: every sheet, and the user's prices. */
@@ -20,6 +24,7 @@ export async function readBook(host: WorkbookHost): Promise<Book> {
     sheetNames,
     sheets: await host.read(sheetNames),
     prices: prices ? readPrices(prices.values) : examplePrices,
+    pricesLayout: prices ? pricesLayoutOf(prices.name, prices.values) : newPricesLayout(pricesName),
   };
 }
 

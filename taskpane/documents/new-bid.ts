@@ -1,3 +1,4 @@
+import { together } from "../../src/estimate/together";
 import { type FieldValue } from "../../src/estimate/fields";
 import { HostError } from "../../src/hosts/host";
 import { bidPlan } from "../../src/sheets/documents/bid";
@@ -7,6 +8,7 @@ import { type Alternate } from "../../src/sheets/documents/bid-price";
 import { messages } from "../../src/sheets/documents/messages";
 import { readDocument, shownNumber } from "../../src/sheets/documents/read";
 import { cellOf, exampleLines, totalShown, type EstimateSource } from "../../src/sheets/documents/source";
+import { togetherPlan, totalIn } from "../../src/sheets/documents/together";
 import { type SheetPlan } from "../../src/sheets/plan";
 import { dayText } from "../day";
 import { freeName } from "../names";
@@ -42,19 +44,25 @@ export interface BidChoice {
   example: boolean;
 }
 
-/** A new bid under a free name. Refuses an estimate without a total, and example prices unless they are asked for. */
-export function newBid(book: Book, sources: readonly EstimateSource[], choice: BidChoice): SheetPlan {
+/**
+ * A new bid under a free name; over several estimates the sheet that prices them as one comes before it. Refuses an
+ * estimate without a total, estimates that cannot be priced as one, and example prices unless they are asked for.
+ */
+export function newBid(book: Book, sources: readonly EstimateSource[], choice: BidChoice): SheetPlan[] {
   const { answers, alternates, example } = choice;
   const lines = exampleLines(sources);
   asked(() => sources.forEach(totalShown));
   if (lines > 0 && !example) throw new HostError(messages.bid.onExamples(lines));
+  const shared = sources.length > 1 ? [asked(() => pricedAsOne(book, sources))] : [];
   const number = String(answers[bidHead.number.key] ?? nextBidNumber(book));
   const name = freeName(`${messages.bid.title} ${number}`, book.sheetNames);
-  return asked(() =>
+  const price =
+    shared.length > 0 ? totalIn(sources, shared[0].name) : asked(() => cellOf(sources[0], "total"));
+  const bid = asked(() =>
     bidPlan(
       {
         sources,
-        price: cellOf(sources[0], "total"),
+        price,
         answers: { ...answers, [bidHead.number.key]: Number(number) },
         alternates,
         draws: drawsOf(answers),
@@ -62,4 +70,17 @@ export function newBid(book: Book, sources: readonly EstimateSource[], choice: B
       name,
     ),
   );
+  return [...shared, bid];
+}
+
+/** The sheet that prices these estimates as one, under a free name. */
+function pricedAsOne(
+  { sheetNames, prices, pricesLayout }: Book,
+  sources: readonly EstimateSource[],
+): SheetPlan {
+  together(
+    sources.map(({ job, sheet }) => ({ job, own: sheet.own })),
+    prices,
+  );
+  return togetherPlan(sources, pricesLayout, freeName(messages.together.title, sheetNames));
 }

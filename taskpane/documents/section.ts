@@ -4,6 +4,7 @@ import { type Context } from "../views/context";
 import { estimatesIn } from "./book";
 import { Desk } from "./desk";
 import { documents } from "./list";
+import { tick } from "./ticks";
 
 const say = {
   over: "Written over",
@@ -36,17 +37,7 @@ function estimatesView(context: Context, desk: Desk): TemplateResult {
   if (names.length === 0) return html`<p class="beside" role="status">${desk.book ? say.none : nothing}</p>`;
   return html`<fieldset class="ticks">
     <legend>${say.over}</legend>
-    ${names.map(
-      (name) =>
-        html`<label class="tick">
-          <input
-            type="checkbox"
-            .checked=${picked.includes(name)}
-            @change=${(event: Event) => desk.tick(context, name, (event.target as HTMLInputElement).checked)}
-          />
-          ${name}
-        </label>`,
-    )}
+    ${names.map((name) => tick(name, picked.includes(name), (on) => desk.tick(context, name, on)))}
     ${names.length > 1 ? html`<p class="beside">${say.several}</p>` : nothing}
   </fieldset>`;
 }

@@ -1,8 +1,12 @@
 import { fieldsOf, type Field } from "../../src/estimate/fields";
+import { estimate } from "../../src/estimate/estimate";
 import { structureOf } from "../../src/estimate/job";
+import { together } from "../../src/estimate/together";
 import { bidAsked } from "../../src/sheets/documents/bid-entries";
 import { issuedCells } from "../../src/sheets/documents/issue";
 import { messages } from "../../src/sheets/documents/messages";
+import { readDocument } from "../../src/sheets/documents/read";
+import { offered, pricedFor } from "../../taskpane/documents/alternates";
 import { estimatesIn, readBook, sourcesIn } from "../../taskpane/documents/book";
 import { bidStart, newBid, nextBidNumber } from "../../taskpane/documents/new-bid";
 import { copy, written } from "./opened";
@@ -15,7 +19,7 @@ async function withBid(example = true) {
   const sources = sourcesIn(book, estimatesIn(book));
   const entries = Object.fromEntries(bidAsked.map(({ key, default: value }) => [key, value]));
   const choice = { answers: { ...entries, ...bidStart(book) }, alternates: [], example };
-  const write = async () => host.write([newBid(book, sources, choice)]);
+  const write = async () => host.write(newBid(book, sources, choice));
   return { ...all, book, sources, choice, write };
 }
 
@@ -79,5 +83,45 @@ describe("documents in the panel", () => {
     const { host } = await withBid();
     copy(host, "Estimate", "Behind the barn");
     expect(estimatesIn(await readBook(host))).toEqual(["Estimate", "Behind the barn"]);
+  });
+
+  it("price several estimates as one on a sheet of their own, and bid that", async () => {
+    const { host, choice } = await withBid();
+    copy(host, "Estimate", "Behind the barn");
+    const book = await readBook(host);
+    const sources = sourcesIn(book, estimatesIn(book));
+    const plans = newBid(book, sources, choice);
+    expect(plans.map(({ name }) => name)).toEqual(["Together", "Bid 1"]);
+    await host.write(plans);
+    const [bid] = await host.read(["Bid 1"]);
+    const jobs = sources.map(({ job, sheet }) => ({ job, own: sheet.own }));
+    const price = together(jobs, book.prices).charges.total.toNumber();
+    expect(readDocument(bid, []).cells.price.value).toBe(price);
+    expect(bid.values.flat()).toContain(messages.bid.builtOf(2, "Behind the barn"));
+  });
+
+  it("refuse to price estimates as one that charge differently, and name what differs", async () => {
+    const { host, choice, sources } = await withBid();
+    copy(host, "Estimate", "Behind the barn");
+    const { row, column } = sources[0].sheet.cells.profit;
+    host.type("Behind the barn", row, column, 33);
+    const book = await readBook(host);
+    expect(() => newBid(book, sourcesIn(book, estimatesIn(book)), choice)).toThrow(/Profit/);
+  });
+
+  it("offer deeper sand, a wider gate and the other estimates, each with what it does to the price", async () => {
+    const { host } = await withBid();
+    copy(host, "Estimate", "Behind the barn");
+    const book = await readBook(host);
+    const [source, other] = sourcesIn(book, estimatesIn(book));
+    const choices = offered(source, [other]);
+    expect(choices.map(({ name }) => name)).toEqual([
+      "Footing 4 in deep instead of 3 in",
+      "A 12 ft gate instead of 10 ft",
+      "Behind the barn built with it",
+    ]);
+    const priced = pricedFor(book, source, choices);
+    const deeper = estimate({ ...source.job, depth: 4 }, book.prices).charges.total;
+    expect(priced[0].difference).toBe(deeper.minus(source.made.charges.total).toNumber());
   });
 });

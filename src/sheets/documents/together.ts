@@ -4,7 +4,7 @@ import { columns, type ColumnName } from "../estimate-layout";
 import { put } from "../estimate-cells";
 import { lineFormulas } from "../estimate-formulas";
 import {
-  call, expression, minus, number, operate, pen, plus, range, times, when, type Expression,
+  call, cell, expression, minus, number, operate, pen, plus, range, times, when, type Expression,
 } from "../expression"; // prettier-ignore
 import { above, blankUnless, cellsOf, isNumber, slotCount, sum, type Sheet } from "../formula-terms";
 import { type PlanCell, type SheetPlan } from "../plan";
@@ -92,6 +92,10 @@ export function togetherPlan(
     pictures: [],
   };
 }
+
+/** The cell of the total on the sheet of that name that prices these estimates as one. */
+export const totalIn = (sources: readonly EstimateSource[], name: string): Expression =>
+  cell({ ...placesIn(togetherRows(sources)).total, sheet: name });
 
 /** What every keyed cell says. */
 function formulas(sheet: Sheet, sources: readonly EstimateSource[]): Record<string, Expression> {

@@ -1,0 +1,135 @@
+import fc from "fast-check";
+import { calls } from "../../functions/calls";
+import { estimate } from "../../src/estimate/estimate";
+import { type Job } from "../../src/estimate/job";
+import { examplePrices, type PriceRow } from "../../src/estimate/prices";
+import { together } from "../../src/estimate/together";
+import { draws } from "../../src/estimate/draws";
+import { writeXlsx } from "../../src/hosts/xlsx/xlsx";
+import { contentOfPlans } from "../../src/sheets/calculate";
+import { bidPlan } from "../../src/sheets/documents/bid";
+import { drawsOf } from "../../src/sheets/documents/bid-draws";
+import { readDocument } from "../../src/sheets/documents/read";
+import { cellOf, estimateSource, type EstimateSource } from "../../src/sheets/documents/source";
+import { totalIn } from "../../src/sheets/documents/together";
+import { estimatePlan } from "../../src/sheets/estimate";
+import { type SheetPlan } from "../../src/sheets/plan";
+import { plainForm } from "../../src/sheets/plain";
+import { pricesName, pricesPlan } from "../../src/sheets/prices";
+import { type WorkbookContent } from "../../src/sheets/workbook-content";
+import { Refusal } from "../../src/units/refusal";
+import { randomJob } from "../estimate/random-job";
+import { contentBy } from "../sheets/documents/books";
+import { randomPairs, togetherOf } from "../sheets/documents/together-books";
+import { shownBy } from "../sheets/shown";
+import { officeTest, recalculate } from "./libreoffice";
+
+const pen = (name: string) => calls[name];
+const seed = 2_611;
+
+/** A price for every item and size, so that every random job has a total: what a row is for is not looked at by size. */
+const prices: PriceRow[] = examplePrices.map((row) => ({ ...row, example: false }));
+
+/** A document to hold: the sheets that it takes, and the money that its keyed cells must show, by src. */
+interface Held {
+  plans: SheetPlan[];
+  name: string;
+  figures: Record<string, number>;
+}
+
+/** What makes documents of some estimates. Others are added to this list. */
+type Maker = (sources: EstimateSource[], jobs: Job[], k: number) => Held[];
+
+const answers = { bid_number: 1, deposit: 12.5, milestone_share: 33 };
+
+function bidFigures(price: number): Record<string, number> {
+  const due = draws(price, { percent: 12.5 }, [{ name: "", percent: 33 }, { name: "", percent: 54.5 }]); // prettier-ignore
+  const nonzero = due.length === 3 ? due : [{ name: "", amount: 0 }, ...due];
+  return {
+    price,
+    ...Object.fromEntries(nonzero.map(({ amount }, n) => [`draw_${n + 1}`, amount])),
+  };
+}
+
+const bids: Maker = (sources, [job], k) => {
+  const price = estimate(job, prices).charges.total.toNumber();
+  const data = { sources: [sources[0]], price: cellOf(sources[0], "total"), answers, draws: drawsOf(answers), alternates: [] }; // prettier-ignore
+  const name = `Bid ${k}`;
+  return [{ plans: [bidPlan(data, name)], name, figures: bidFigures(price) }];
+};
+
+const bidsTogether: Maker = (sources, jobs, k) => {
+  const { charges } = together(jobs.map((job) => ({ job })), prices);
+  const shared = togetherOf(sources, `Together ${k}`);
+  const price = totalIn(sources, shared.name);
+  const name = `Bid of several ${k}`;
+  const bid = bidPlan({ sources, price, answers, draws: drawsOf(answers), alternates: [] }, name);
+  const total = charges.total.toNumber();
+  const steps = { direct: charges.direct.toNumber(), overhead_amount: charges.overhead.toNumber(), total };
+  return [
+    { plans: [shared, bid], name, figures: bidFigures(total) },
+    { plans: [], name: shared.name, figures: steps },
+  ];
+}; // prettier-ignore
+
+/** The sheets of some groups of jobs, the documents over them, and one workbook without functions of this add-in. */
+function bookOf(groups: Job[][], make: Maker) {
+  const named = groups.map((jobs, g) =>
+    jobs.map((job, k) => estimatePlan(job, `Estimate ${g}.${k}`, pricesName)),
+  );
+  const plans = [...named.flat(), pricesPlan(prices)];
+  const { sheets } = contentOfPlans(plans, pen);
+  const shown = new Map(sheets.map((sheet) => [sheet.name, contentBy(sheet)]));
+  const held = groups.flatMap((jobs, g) => {
+    const sources = named[g].map(({ name }) => estimateSource(shown.get(name)!, prices));
+    return make(sources, jobs, g);
+  });
+  const all = [...plans, ...held.flatMap((one) => one.plans)];
+  return { held, content: plainForm(contentOfPlans(all, pen), pen).content };
+}
+
+/** Holds every figure of every document in a recalculated workbook; returns how many were held. */
+function hold(content: WorkbookContent, held: Held[]): number {
+  return held.reduce((sum, { name, figures }) => {
+    const { cells } = readDocument(shownBy(content.sheets.find((sheet) => sheet.name === name)!), []);
+    const found = Object.fromEntries(Object.keys(figures).map((key) => [key, cells[key]?.value ?? null]));
+    expect({ name, ...found }).toEqual({ name, ...figures });
+    return sum + Object.keys(figures).length;
+  }, 0);
+}
+
+/** Random jobs with an answer and every price. */
+function pricedJobs(count: number): Job[] {
+  const found: Job[] = [];
+  for (const job of fc.sample(randomJob, { seed, numRuns: count * 12 })) {
+    if (found.length < count && isPriced(job)) found.push(job);
+  }
+  return found;
+}
+
+function isPriced(job: Job): boolean {
+  try {
+    return estimate(job, prices).pricesMissing === 0;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+}
+
+describe("documents in LibreOffice", () => {
+  officeTest("show the price and draws of random jobs to the cent, as plain copies", async () => {
+    const jobs = pricedJobs(160);
+    const { held, content } = bookOf(jobs.map((job) => [job]), bids);
+    const [recalculated] = await recalculate([await writeXlsx(content)]);
+    expect(held.length).toBeGreaterThan(100);
+    expect(hold(recalculated, held)).toBe(held.length * 4);
+  }, 300_000);
+
+  officeTest("show the price of several estimates as one to the cent, as plain copies", async () => {
+    const pairs = randomPairs(prices, 20, seed);
+    const { held, content } = bookOf(pairs, bidsTogether);
+    const [recalculated] = await recalculate([await writeXlsx(content)]);
+    expect(pairs.length).toBeGreaterThan(10);
+    expect(hold(recalculated, held)).toBe(pairs.length * 7);
+  }, 300_000);
+}); // prettier-ignore
