@@ -1,5 +1,6 @@
-import { call, minus, over, times, type Expression } from "../expression";
+import { call, minus, number, over, times, type Expression } from "../expression";
 import { put } from "../estimate-cells";
+import { blankUnless, isNumber } from "../formula-terms";
 import { bidExtras } from "./bid-entries";
 import { type BidData } from "./bid";
 import { entry } from "./entries";
@@ -57,10 +58,10 @@ const shareEntry = (k: number) =>
 function drawRows(draws: BidData["draws"]): Row[] {
   if (draws.length === 0) return [];
   const amountOf = (at: At, k: number): Expression => {
-    if (k + 1 < draws.length)
-      return call("ROUND", over(times(at("price"), at(shareEntry(k + 1).key)), 100), 2);
     const before = draws.slice(0, k).map((_, n) => at(`draw_${n + 1}`));
-    return call("ROUND", before.length > 0 ? minus(at("price"), ...before) : at("price"), 2);
+    const rest = before.length > 0 ? minus(at("price"), ...before) : at("price");
+    const share = () => over(times(at("price"), number(at(shareEntry(k + 1).key))), 100);
+    return blankUnless(isNumber(at("price")), call("ROUND", k + 1 < draws.length ? share() : rest, 2));
   };
   return [
     headingRow(say.draws),
