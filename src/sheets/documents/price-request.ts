@@ -9,7 +9,7 @@ import { documentPlan } from "./document";
 import { type Entry } from "./entries";
 import { marks } from "./marks";
 import { purchaseWords as say } from "./purchase-words";
-import { besidePage, boxRow, headRow, purchaseWidths, wide } from "./purchase-rows";
+import { besidePage, boxRow, headRow, LETTERS, purchaseWidths, wide } from "./purchase-rows";
 import { specEntries, specTerm, specWords } from "./request-specs";
 import { columns, entryRow, gap, headingRow, LINE, linesOf, sentenceRow, titleRow, type Row } from "./rows";
 import { builtFrom, placeIn, type EstimateSource } from "./source"; // prettier-ignore
@@ -93,7 +93,8 @@ function itemRow(item: BoughtItem, k: number, entries: Request["entries"]): Row 
       amount: keyOf("lead"),
       more: keyOf("available"),
     },
-    height: 4 + LINE * Math.max(linesOf(item.name, 27), linesOf(specWords(item, entries), 42)),
+    height:
+      4 + LINE * Math.max(linesOf(item.name, LETTERS.item), linesOf(specWords(item, entries), LETTERS.words)),
     cells: (row, at) => [
       put(row, columns.item, item.name, "letterWords"),
       put(row, columns.words, specTerm(item, at), "letterWords"),

@@ -8,7 +8,7 @@ import { addressEntries, deliveryEntries, supplierEntries } from "./delivery-ent
 import { documentPlan } from "./document";
 import { entry, textEntry, type Entry } from "./entries";
 import { marks } from "./marks";
-import { headRow, purchaseWidths, wide } from "./purchase-rows";
+import { headRow, LETTERS, purchaseWidths, wide } from "./purchase-rows";
 import { purchaseWords as say } from "./purchase-words";
 import { type FilledLine } from "./read-request";
 import {
@@ -62,7 +62,7 @@ export function purchaseOrderPlan(
     titleRow(say.order, (at) => text(say.number(say.order), at(ownNumber.key))),
     { ...row(ownNumber), height: 15 },
     ...addresses.map(row),
-    wide(saidRow((at) => text(say.onTickets, at(jobNumber.key)), "letterStrong")),
+    wide(saidRow((at) => when(operate(call("LEN", at(jobNumber.key)), ">", 0), text(say.onTickets, at(jobNumber.key)), ""), "letterStrong")),
     gap(),
     wide(headingRow(say.items)),
     headRow(["item", "words", "quantity", "unit", "price", "amount", "taxed"]),
@@ -106,7 +106,7 @@ function lineRow(line: OrderedLine, k: number): Row {
       item: keyOf("item"), words: keyOf("spec"), quantity: keyOf("quantity"), unit: keyOf("unit"),
       price: keyOf("price"), amount: keyOf("amount"), more: keyOf("taxed"),
     },
-    height: 4 + LINE * Math.max(linesOf(line.item, 27), linesOf(line.words, 42)),
+    height: 4 + LINE * Math.max(linesOf(line.item, LETTERS.item), linesOf(line.words, LETTERS.words)),
     cells: (row, at) => [
       put(row, columns.item, line.item, "letterWords"),
       put(row, columns.words, line.words, "letterWords"),

@@ -7,6 +7,9 @@ import { columns, entryCell, type ColumnName, type Row } from "./rows";
 /** Widths of a document with a seventh printed column, in characters. */
 export const purchaseWidths = [14, 22, 35, 10, 8, 12, 13, 12];
 
+/** How many letters an item and its specification have room for in one line, in every host. */
+export const LETTERS = { item: 23, words: 38 } as const;
+
 /** The columns of a table of items, by head. */
 const placeOfHead = {
   item: columns.item,
