@@ -1,3 +1,4 @@
+import { label } from "./label";
 import { shape, svgText, type Shape } from "./shape";
 
 /** A column chart as plain data: one column a value, and a line across that values are held against. */
@@ -15,11 +16,13 @@ export interface ColumnChart {
   write(value: number): string;
 }
 
+const paper = "#ffffff";
+
 const margin = { top: 34, right: 14, bottom: 26, left: 14 };
 
 /**
  * The chart as SVG, legible in black and white: a marked column is dark, the others are pale with an outline,
- * and every column carries its value.
+ * and every column carries its value over whatever lies behind it.
  */
 export function columnChart(chart: ColumnChart): Shape {
   const { width, height, columns, line, title, axis, write } = chart;
@@ -28,7 +31,6 @@ export function columnChart(chart: ColumnChart): Shape {
   const up = (value: number) => base - (value / most) * (base - margin.top - 22);
   const step = (width - margin.left - margin.right) / Math.max(1, columns.length);
   const middle = (k: number) => margin.left + step * (k + 0.5);
-  const centered = { "text-anchor": "middle" };
   return shape(
     "svg",
     {
@@ -45,7 +47,7 @@ export function columnChart(chart: ColumnChart): Shape {
     shape("text", { x: margin.left, y: 16, "font-size": 14, "font-weight": "bold" }, title),
     shape("text", { x: width - margin.right, y: 16, "text-anchor": "end", fill: "#444444" }, axis),
     shape("line", { x1: margin.left, y1: base, x2: width - margin.right, y2: base, stroke: "#000000" }),
-    ...columns.flatMap(({ label, value, marked }, k) => [
+    ...columns.flatMap(({ label: name, value, marked }, k) => [
       ...(value === null
         ? []
         : [
@@ -57,9 +59,8 @@ export function columnChart(chart: ColumnChart): Shape {
               fill: marked ? "#444444" : "#e4e7eb",
               stroke: "#000000",
             }),
-            shape("text", { x: middle(k), y: up(value) - 5, ...centered }, write(value)),
           ]),
-      shape("text", { x: middle(k), y: base + 17, ...centered }, label),
+      shape("text", { x: middle(k), y: base + 17, "text-anchor": "middle" }, name),
     ]),
     ...(line
       ? [
@@ -72,19 +73,12 @@ export function columnChart(chart: ColumnChart): Shape {
             "stroke-width": 1.5,
             "stroke-dasharray": "7 4",
           }),
-          shape(
-            "text",
-            {
-              x: margin.left + 2,
-              y: up(line.value) - 5,
-              stroke: "#ffffff",
-              "stroke-width": 4,
-              "paint-order": "stroke",
-            },
-            line.label,
-          ),
+          label(line.label, { x: margin.left + 2, y: up(line.value) - 5 }, paper, { "text-anchor": "start" }),
         ]
       : []),
+    ...columns.flatMap(({ value }, k) =>
+      value === null ? [] : [label(write(value), { x: middle(k), y: up(value) - 5 }, paper)],
+    ),
   );
 }
 

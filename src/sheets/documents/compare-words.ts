@@ -11,7 +11,7 @@ export const compareWords = {
   perSquareFoot: "Per square foot",
   within: "Area where the budget holds, sq ft",
   verdict: "Against the budget",
-  largest: "LARGEST THAT FITS",
+  largest: "largest that fits",
   fits: "fits",
   isOver: "over budget",
   noPrice: "no price",
