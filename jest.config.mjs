@@ -8,7 +8,7 @@ export default {
       { jsc: { target: "es2022", parser: { syntax: "typescript", decorators: true } } },
     ],
   },
-  transformIgnorePatterns: ["node_modules/(?!(lit|lit-html|lit-element|@lit|astronomy-engine)/)"],
+  transformIgnorePatterns: ["node_modules/(?!(lit|lit-html|lit-element|@lit|astronomy-engine|d3-polygon)/)"],
   testTimeout: 120_000,
   maxWorkers: "100%",
 };

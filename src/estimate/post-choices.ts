@@ -5,6 +5,7 @@ import { round, type Section } from "../geometry/section";
 /** The posts that a job can choose, by what a builder calls them, and their actual section, in. */
 export const postSizes: Record<string, Section> = {
   "4x4": squarePost("4x4"),
+  "4x6": squarePost("4x6"),
   "6x6": squarePost("6x6"),
   "8x8": squarePost("8x8"),
   "4 in round": round(4),

@@ -109,6 +109,7 @@ export const examplePrices: readonly PriceRow[] = [
   example("gate", 10, 238),
   example("gate", 12, 265),
   example("post 4x4", 8, 11.4),
+  example("post 4x6", 8, 18.2),
   example("post 6x6", 8, 27.5),
   example("post 8x8", 8, 52),
   example("post 4 in round", 8, 10.9),

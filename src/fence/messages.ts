@@ -23,9 +23,9 @@ export const messages = {
   nothingCloses:
     "these panels and gates close no pen around its center: it takes three or more, none too long for the rest",
   tooManyMixes: "too many mixes to try: give fewer lengths, fewer gates or a smaller pen",
-  spacingTooLong: (diameter: number) => `spacing_ft: at most the diameter, ${feetInches(diameter)}`,
+  spacingTooLong: (diameter: number) => `the spacing must be at most the diameter, ${feetInches(diameter)}`,
   gateTooLong: (diameter: number) =>
-    `gates_ft: a gate with its posts must be no longer than the diameter, ${feetInches(diameter)}`,
+    `a gate with its posts must be no longer than the diameter, ${feetInches(diameter)}`,
   gatesFillCircle: (diameter: number) =>
     `the gates are as long as the whole circle of ${feetInches(diameter)} or longer: nothing is left for the fence`,
   moreGatesThanBays: (gates: number, bays: number) =>
@@ -73,6 +73,12 @@ export const messages = {
   referenceAngle: (least: number, most: number) =>
     `two reference stakes must be seen from ${least} to ${most} degrees apart from the center`,
   nothingMeasured: "give the measured chord, the measured radius, or both",
+  offCircle: {
+    "no harm": (off: string) => `${off} on the radius does no harm.`,
+    "out of place": (off: string) =>
+      `${off} on the radius is more than the inch or two that do no harm: set the stake again.`,
+    "out of round": (off: string) => `${off} out of round changes how horses work: set the stake again.`,
+  },
   chordMissesRadius: (chord: number, radius: number) =>
     `a chord of ${feetInches(chord)} and a radius of ${feetInches(radius)} do not meet: measure them again`,
   stockTooShort: (stock: number, piece: number) =>

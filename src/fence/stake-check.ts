@@ -1,5 +1,7 @@
 import { centralAngle } from "../geometry/cyclic-polygon";
 import { distance } from "../geometry/point";
+import { INCHES_PER_FOOT } from "../units/conversion";
+import { feetInches } from "../units/feet-inches";
 import { noAnswer, notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { type Stake } from "./layout";
@@ -32,6 +34,21 @@ export function stakeOff(radius: number, chord: number, taped: Taped): StakeOff 
     throw noAnswer(messages.chordMissesRadius(taped.chord, found));
   const turned = 2 * Math.asin(Math.sqrt(Math.min(1, Math.max(0, squaredSine))));
   return { outward: found - radius, along: radius * (turned - centralAngle(chord, 2 * radius)) };
+}
+
+/** How much it matters that a stake stands off its circle. */
+export type OffCircle = "no harm" | "out of place" | "out of round";
+
+/** An inch or two on the radius does no harm, a foot or two out of round changes how horses work: common practice, no source. */
+const HARMLESS = 2 / INCHES_PER_FOOT;
+const OUT_OF_ROUND = 1;
+
+/** Whether a stake that is so far off its circle, ft, in or out, has to be set again, and what to tell the crew. */
+export function offCircle(outward: number): { matter: OffCircle; sentence: string } {
+  const off = Math.abs(outward);
+  const matter: OffCircle =
+    off <= HARMLESS + EPSILON ? "no harm" : off < OUT_OF_ROUND - EPSILON ? "out of place" : "out of round";
+  return { matter, sentence: messages.offCircle[matter](feetInches(off, 16, "words")) };
 }
 
 /** From stake 1 along the fence to each stake in turn, and last all round back to stake 1, ft. */

@@ -20,7 +20,7 @@ import { above, blankUnless, cellsOf, countOrOwn, sum, type Sheet } from "./form
 import { messages } from "./messages";
 import { gateFormulas } from "./panel-formulas";
 import { boardFeet, railsInside, workFormulas } from "./post-formulas";
-import { chosen, half, isWord } from "./post-terms";
+import { chosen, depthOf, half, isWord } from "./post-terms";
 
 /** The feet of line along the four sides of an arena. */
 export function arenaLine(sheet: Sheet): Expression {
@@ -86,7 +86,7 @@ export function panelArenaFormulas(sheet: Sheet): Record<string, Expression> {
 export function postArenaFormulas(sheet: Sheet): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const meaning = at("arena_size_means");
-  const post = over(at("line_post_in"), 12);
+  const post = over(depthOf(sheet, "line_post"), 12);
   const boards = times(2, boardFeet(sheet));
   const toClear = plus(post, when(railsInside(sheet), boards, 0));
   const toOutside = plus(post, when(railsInside(sheet), 0, boards));

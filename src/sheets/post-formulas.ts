@@ -21,7 +21,7 @@ import { above, blankUnless, cellsOf, countOrOwn, roundedUp, type Sheet } from "
 import { messages } from "./messages";
 import { postItems } from "./post-items";
 import { settingFormulas } from "./post-setting-formulas";
-import { chosen, half, isWord, shapeOf, square } from "./post-terms";
+import { chosen, depthOf, half, isWord, shapeOf, square } from "./post-terms";
 
 /** The distance from a pen's center to a chord of a circle. */
 const apothem = (chord: Term, circle: Term) =>
@@ -66,29 +66,30 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
   const [circle, bay] = [at("post_circle"), at("bay")];
   const meaning = at("post_size_means");
   const isCircle = call("OR", isWord(meaning, "post circle"), isWord(meaning, ""));
-  const post = over(at("line_post_in"), 12);
+  const width = over(at("line_post_in"), 12);
+  const depth = over(depthOf(sheet, "line_post"), 12);
   const board = boardFeet(sheet);
   const cosine = over(times(apothem(bay, circle), 2), circle);
   const isInside = railsInside(sheet);
   const isRound = isWord(shapeOf(sheet, "line_post"), "round");
-  const edge = plus(half(circle), half(post));
+  const edge = plus(half(circle), half(depth));
   const outsideBack = when(
     isRound,
-    plus(times(half(circle), cosine), half(post)),
-    plus(times(edge, cosine), times(half(post), over(bay, circle))),
+    plus(times(half(circle), cosine), half(depth)),
+    plus(times(edge, cosine), times(half(width), over(bay, circle))),
   );
-  const insideBack = times(minus(half(circle), half(post)), cosine);
+  const insideBack = times(minus(half(circle), half(depth)), cosine);
   const inner = when(isInside, minus(insideBack, board), outsideBack);
   const outer = when(isInside, insideBack, plus(outsideBack, board));
   const gateLine = when(above(widest, 0), apothem(plus(widest, over(beside, 12)), circle), half(circle));
-  const corner = call("SQRT", plus(square(edge), when(isRound, 0, square(half(post)))));
+  const corner = call("SQRT", plus(square(edge), when(isRound, 0, square(half(width)))));
   const triangle = (chord: Term) => half(times(chord, apothem(chord, circle)));
   const withBays = (count: Term) =>
     times(circle, call("SIN", over(times(bays, call("ASIN", over(bay, circle))), count)));
   const fewest = call("MAX", 1, gates, minus(3, gates));
   return {
     post_circle: when(isCircle, at("size"), at("post_circle_fixed")),
-    inside_clear: times(2, call("MIN", inner, minus(half(circle), half(post)), gateLine)),
+    inside_clear: times(2, call("MIN", inner, minus(half(circle), half(depth)), gateLine)),
     outside_size: times(2, call("MAX", over(outer, cosine), corner)),
     distance_around: plus(times(bays, bay), ...eachGate((chord) => chord)),
     area: plus(times(bays, triangle(bay)), ...eachGate(triangle)),

@@ -17,7 +17,7 @@ import {
   type Term,
 } from "./expression";
 import { blankUnless, cellsOf, countOrOwn, sum, type Sheet } from "./formula-terms";
-import { chosen, half, isDriven, isWord, shapeOf, square } from "./post-terms";
+import { acrossOf, chosen, filledWidthOf, half, isDriven, isWord, shapeOf, square } from "./post-terms";
 
 /** The first of some sizes, in rising order, that is no less than a term; nothing where none is. */
 const firstFrom = (sizes: readonly number[], least: Term) =>
@@ -38,9 +38,7 @@ export function settingFormulas(sheet: Sheet): Record<string, Expression> {
   const ground = (then: Term) => when(isDriven(sheet), "", then);
   const gravel = number(at("hole_gravel"));
   const hole = (post: string) => {
-    const width = at(`${post}_in`);
-    const across = when(isWord(shapeOf(sheet, post), "round"), width, times(width, call("SQRT", 2)));
-    return ground(firstFrom(AUGERS, plus(across, times(2, orDefault("room_round")))));
+    return ground(firstFrom(AUGERS, plus(acrossOf(sheet, post), times(2, orDefault("room_round")))));
   };
   const inHoles = (of: (kind: "line" | "gate") => Term) =>
     sum((["line", "gate"] as const).map((kind) => times(at(`${kind}_posts_count`), of(kind))));
@@ -49,7 +47,7 @@ export function settingFormulas(sheet: Sheet): Record<string, Expression> {
       "HOLE_CONCRETE",
       at(`${kind}_hole`),
       at("hole_depth"),
-      at(`${kind}_post_in`),
+      filledWidthOf(sheet, `${kind}_post`),
       shapeOf(sheet, `${kind}_post`),
       gravel,
     ),

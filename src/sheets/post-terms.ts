@@ -1,5 +1,6 @@
 import { fieldOf } from "../estimate/fields";
 import { postSizes } from "../estimate/post-choices";
+import { across, sectionArea, type Section } from "../geometry/section";
 import { call, expression, operate, over, times, when, type Expression, type Term } from "./expression";
 import { cellsOf, type Sheet } from "./formula-terms";
 
@@ -35,3 +36,27 @@ export function chosen(sheet: Sheet, key: string, each: (option: string) => Term
 
 /** The shape of a chosen post, as HOLE_CONCRETE is told of it. */
 export const shapeOf = (sheet: Sheet, key: string) => chosen(sheet, key, (option) => postSizes[option].shape);
+
+const widthOf = (sheet: Sheet, key: string) => cellsOf(sheet).at(`${key}_in`);
+const isOblong = (section: Section) => section.shape === "square" && section.depth !== section.width;
+
+/** How deep a chosen post is from the inside of the fence to the outside, in. */
+export const depthOf = (sheet: Sheet, key: string) =>
+  chosen(sheet, key, (option) =>
+    isOblong(postSizes[option]) ? postSizes[option].depth : widthOf(sheet, key),
+  );
+
+/** How far a chosen post reaches across its hole, in: round posts by their width, others by their diagonal. */
+export const acrossOf = (sheet: Sheet, key: string) =>
+  chosen(sheet, key, (option) => {
+    const section = postSizes[option];
+    if (isOblong(section)) return across(section);
+    const width = widthOf(sheet, key);
+    return section.shape === "round" ? width : times(width, call("SQRT", 2));
+  });
+
+/** The width, in, of the post that HOLE_CONCRETE is told of: of an oblong one, the square that fills as much of the hole. */
+export const filledWidthOf = (sheet: Sheet, key: string) =>
+  chosen(sheet, key, (option) =>
+    isOblong(postSizes[option]) ? Math.sqrt(sectionArea(postSizes[option])) : widthOf(sheet, key),
+  );

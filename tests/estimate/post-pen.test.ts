@@ -62,6 +62,14 @@ describe("a pen of posts", () => {
     expect(driven.takeoff.find(({ key }) => key === "stone")!.counted).toBeNull();
   });
 
+  it("takes a 4x6 post by its actual sides, its hole by the diagonal (H6, American Softwood Lumber Standard PS 20)", () => {
+    // 3.5 by 5.5 in is 6.52 in across; with two inches all round 10.52, so a 12 in auger. 30 in deep, 26 of them.
+    const job = { leaf_1: null, setting: "concrete", hole_gravel: 0, line_post: "4x6" };
+    expect(counted(job).bags).toBe(Math.ceil(((36 * Math.PI - 3.5 * 5.5) * 30 * 26) / 1728 / 0.6));
+    expect(postPen(jobOf({ ...job, rail_side: "outside" })).insideClear).toBeLessThanOrEqual(66 - 5.5 / 12);
+    expect(made(job).takeoff.find(({ key }) => key === "line_posts")!.item).toBe("post 4x6");
+  });
+
   it("cuts rails bay by bay, with the waste on top, and counts fasteners where they cross posts", () => {
     // 26 bays of just under 8 ft in 4 rows, two to a length of 16 ft; 104 pieces with two ends each.
     const rails = counted({ leaf_1: null, rail_waste: 0, rail_length: 16 });

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { postLayout } from "../../src/fence/post-layout";
 import { radiusLine } from "../../src/fence/radius-line";
 import { centerAgain, referenceStakes, squareReferenceStakes } from "../../src/fence/reference-stakes";
-import { runningDistances, stakeOff, tiesFrom } from "../../src/fence/stake-check";
+import { offCircle, runningDistances, stakeOff, tiesFrom } from "../../src/fence/stake-check";
 import { distance } from "../../src/geometry/point";
 
 const center = { east: 12, north: -7 };
@@ -89,6 +89,39 @@ describe("A stake that was taped", () => {
 
   it("is off along the circle by nearly what the chord alone is over", () => {
     expect(stakeOff(30, 8, { chord: 8.1 })).toMatchObject({ outward: 0, along: expect.closeTo(0.1009, 4) });
+  });
+
+  const facts = [
+    // Facts of the trade: common practice, no source.
+    { inches: 1, matter: "no harm", says: "1 in on the radius does no harm." },
+    { inches: 2, matter: "no harm", says: "2 in on the radius does no harm." },
+    {
+      inches: 12,
+      matter: "out of round",
+      says: "1 ft out of round changes how horses work: set the stake again.",
+    },
+    {
+      inches: 24,
+      matter: "out of round",
+      says: "2 ft out of round changes how horses work: set the stake again.",
+    },
+  ] as const;
+
+  test.each(facts)(
+    "by $inches in: $matter, in or out (common practice, no source)",
+    ({ inches, matter, says }) => {
+      for (const outward of [inches / 12, -inches / 12])
+        expect(offCircle(outward)).toEqual({ matter, sentence: says });
+      const { outward } = stakeOff(30, 8, { radius: 30 + inches / 12 });
+      expect(offCircle(outward).matter).toBe(matter);
+    },
+  );
+
+  it("is held to four facts, and between them is out of place", () => {
+    expect(facts).toHaveLength(4);
+    expect(offCircle(0).matter).toBe("no harm");
+    for (const inches of [2.1, 6, 11.9]) expect(offCircle(inches / 12).matter).toBe("out of place");
+    expect(offCircle(0.25).sentence).toMatch(/^3 in on the radius is more than the inch or two/);
   });
 
   it("is refused with nothing taped, or with tapes that do not meet", () => {

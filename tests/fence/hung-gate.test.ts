@@ -42,7 +42,7 @@ describe("A hung gate", () => {
 });
 
 describe("A gate post", () => {
-  test.each([
+  const facts = [
     // Facts of the trade: common practice, no source.
     { post: 6, adequacy: "serves" },
     { post: 4, adequacy: "marginal" },
@@ -51,9 +51,16 @@ describe("A gate post", () => {
     { post: 5.5, adequacy: "serves" },
     { post: 3.5, adequacy: "marginal" },
     { post: 9.25, adequacy: "more than needed" },
-  ])("of $post in with a 10 ft gate: $adequacy (common practice, no source)", ({ post, adequacy }) => {
-    expect(gatePostAdequacy(post, 10).adequacy).toBe(adequacy);
-  });
+  ];
+
+  test.each(facts)(
+    "of $post in with a 10 ft gate: $adequacy (common practice, no source)",
+    ({ post, adequacy }) => {
+      expect(gatePostAdequacy(post, 10).adequacy).toBe(adequacy);
+    },
+  );
+
+  test("is held to six facts", () => expect(facts).toHaveLength(6));
 
   test("is judged in words with a caution", () => {
     expect(gatePostAdequacy(4, 10).sentence).toBe(

@@ -5,15 +5,19 @@ const feet = fc.double({ min: 2, max: 12, noNaN: true });
 const push = (pounds: number, height: number, isolated: boolean): SidePush => ({ push: pounds, height, width: 1, soil: 150, isolated }); // prettier-ignore
 
 describe("A post's depth", () => {
-  test.each([
+  const standard = [
     // H7: ASTM F567 (24 in + 3 in per ft over 4 ft).
     [4, 24],
     [5, 27],
     [6, 30],
     [8, 36],
-  ])("under a chain-link fence of %p ft is %p in by ASTM F567 (H7)", (height, inches) => {
+  ];
+
+  test.each(standard)("under a chain-link fence of %p ft is %p in by ASTM F567 (H7)", (height, inches) => {
     expect(postDepth({ rule: "ASTM F567", height, frost: 0 }).depth * 12).toBeCloseTo(inches, 9);
   });
+
+  test("is held to four rows of the standard", () => expect(standard).toHaveLength(4));
 
   test("under a lower fence than the standard's is the standard's least", () => {
     expect(postDepth({ rule: "ASTM F567", height: 3, frost: 0 }).depth).toBe(2);
@@ -53,15 +57,19 @@ describe("A post's depth", () => {
 });
 
 describe("The building code's embedment", () => {
-  test.each([
+  const worked = [
     // International Building Code 1807.3.2.1, worked notes.
     { id: "H8", asked: push(200, 4.54, false), depth: 4.45 },
     { id: "H8, isolated", asked: push(200, 4.54, true), depth: 3.39 },
     { id: "H9", asked: push(496.1, 7.489, false), depth: 7.07 },
     { id: "H9, isolated", asked: push(496.1, 7.489, true), depth: 5.4 },
-  ])("of $id is $depth ft", ({ asked, depth }) => {
+  ];
+
+  test.each(worked)("of $id is $depth ft", ({ asked, depth }) => {
     expect(Math.abs(embedment(asked) - depth)).toBeLessThanOrEqual(0.01);
   });
+
+  test("is held to four worked notes", () => expect(worked).toHaveLength(4));
 
   const anyPush = fc.record({
     push: fc.double({ min: 1, max: 20_000, noNaN: true }),

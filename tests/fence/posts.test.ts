@@ -14,18 +14,22 @@ const refusal = (asked: PostPen) => {
 };
 
 describe("Posts of a round pen", () => {
-  test.each([
+  const published = [
     // Horsekeeping on a Small Acreage (handbook), p. 383; the split into 29 equal bays is derived (G14).
     { id: "G14", asked: pen(66, 7, [5.5]), bays: 29, posts: 30, bay: 6.95, within: 0.1 },
     // A regular hexagon: six chords of the radius close a circle.
     { id: "hexagon", asked: pen(16, 8), bays: 6, posts: 6, bay: 8, within: 1e-9 },
     // Chord 12 on radius 30 takes 23.07392 degrees (G13, derived): 15.6 of them, so 16 bays of 22.5 degrees.
     { id: "G13", asked: pen(60, 12), bays: 16, posts: 16, bay: 60 * Math.sin(Math.PI / 16), within: 1e-9 },
-  ])("divide the circle of $id as published", ({ asked, bays, posts, bay, within }) => {
+  ];
+
+  test.each(published)("divide the circle of $id as published", ({ asked, bays, posts, bay, within }) => {
     expect(postCircle(asked).bays).toBe(bays);
     expect(postCount(asked)).toBe(posts);
     expect(Math.abs(bayLength(asked) - bay)).toBeLessThanOrEqual(within);
   });
+
+  it("are held to three circles", () => expect(published).toHaveLength(3));
 
   it("stand in equal bays that are no longer than the spacing and together with the gates make one turn", () => {
     fc.assert(
@@ -56,11 +60,15 @@ describe("Posts of a round pen", () => {
   });
 
   test.each<[string, PostPen, RegExp]>([
-    ["a spacing longer than the diameter", pen(20, 21), /^value: spacing_ft: at most the diameter, 20'/],
+    [
+      "a spacing longer than the diameter",
+      pen(20, 21),
+      /^value: the spacing must be at most the diameter, 20'/,
+    ],
     [
       "a gate longer than the diameter",
       pen(20, 8, [19.8], 0.5),
-      /^value: gates_ft: .* no longer than the diameter/,
+      /^value: a gate .* no longer than the diameter/,
     ],
     [
       "gates longer than the circle",

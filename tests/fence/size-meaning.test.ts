@@ -83,7 +83,7 @@ describe("The size of a post pen", () => {
     const body: FenceBody = { post: round(6), board: 1.5, side: "inside" };
     expect(() => postCircleOf(20, "outside", pen(20, [60]), body)).toThrow(/no longer than the diameter, 20'/);
     for (const meaning of ["inside clear", "outside"] as const)
-      expect(() => postCircleOf(20, meaning, { ...pen(20), spacing: 90 }, body)).toThrow("spacing_ft: at most the diameter, 20'");
+      expect(() => postCircleOf(20, meaning, { ...pen(20), spacing: 90 }, body)).toThrow("the spacing must be at most the diameter, 20'");
   }); // prettier-ignore
 });
 

@@ -46,7 +46,7 @@ describe("PANEL_MIX", () => {
 describe("POSTS and BAY", () => {
   test("follow the shape of the sizes, a bad one with its own error", () => {
     expect(calls.POSTS([[66, "", "wide", 5]], 7, 5.5)).toEqual([
-      [30, "", valueError("diameter_ft: cannot read"), valueError("spacing_ft: at most the diameter, 5'")],
+      [30, "", valueError("diameter_ft: cannot read"), valueError("the spacing must be at most the diameter, 5'")],
     ]);
     expect(calls.BAY(60, "30 ft")).toBeCloseTo(30, 12);
   });
@@ -61,7 +61,7 @@ describe("POSTS and BAY", () => {
     expect(calls.POSTS(20, 8, [[16, 16, 16, 16]])).toEqual(
       noAnswer("the gates are as long as the whole circle"),
     );
-    expect(calls.POSTS(20, 8, 30)).toEqual(valueError("gates_ft: a gate with its posts"));
+    expect(calls.POSTS(20, 8, 30)).toEqual(valueError("a gate with its posts"));
   });
 });
 

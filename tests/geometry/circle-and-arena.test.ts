@@ -32,10 +32,15 @@ describe("An arena", () => {
     expect(Math.abs(feet * METERS_PER_FOOT - 44.72)).toBeLessThan(0.01);
   });
 
-  test.each([
+  const rounded: [id: string, cornerRadius: number, area: number, around: number][] = [
+    // Derived.
     ["G10", 20, 19656.637, 565.664],
     ["G11", 50, 17853.982, 514.159],
-  ])("%s: 200 by 100 ft with a corner radius of %p ft has the derived area and perimeter", (_id, cornerRadius, area, around) => {
+  ];
+
+  test("checks two rounded arenas", () => expect(rounded).toHaveLength(2));
+
+  test.each(rounded)("%s: 200 by 100 ft with a corner radius of %p ft has the derived area and perimeter", (_id, cornerRadius, area, around) => {
     const shape = { length: 200, width: 100, cornerRadius };
     expect(Math.abs(roundedRectangleArea(shape) - area)).toBeLessThan(1e-3);
     expect(Math.abs(roundedRectanglePerimeter(shape) - around)).toBeLessThan(1e-3);

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { outOfSquare } from "../../src/geometry/squaring";
 
 describe("outOfSquare", () => {
-  it("is 1.3416 in for diagonals 223.5 and 223.7 on 200 by 100, the longer first positive", () => {
+  it("G12: is 1.3416 in for diagonals 223.5 and 223.7 on 200 by 100, the longer first positive", () => {
     // Derived: (d1^2 - d2^2) / (4 length), corner 0.06406 degrees (G12).
     expect(outOfSquare(200, 100, 223.7, 223.5) * 12).toBeCloseTo(1.3416, 4);
     expect(outOfSquare(200, 100, 223.5, 223.7) * 12).toBeCloseTo(-1.3416, 4);

@@ -57,16 +57,20 @@ describe("A hole", () => {
 });
 
 describe("The auger for a post", () => {
-  test.each([
+  const facts = [
     // Facts of the trade: common practice, no source.
     { fact: "a 6 in post with two inches all round", post: round(6), allRound: 2, auger: 10 },
     { fact: "a heavy gate post, 6x6, with two inches all round", post: square(5.5), allRound: 2, auger: 12 },
     { fact: "a heavy gate post, 8 in round, with two inches all round", post: round(8), allRound: 2, auger: 12 }, // prettier-ignore
     { fact: "a 4x4 line post with an inch and a half", post: square(3.5), allRound: 1.5, auger: 8 },
     { fact: "a 4x6 line post with half an inch and more", post: square(3.5, 5.5), allRound: 0.7, auger: 8 },
-  ])("is $auger in for $fact (common practice, no source)", ({ post, allRound, auger }) => {
+  ];
+
+  test.each(facts)("is $auger in for $fact (common practice, no source)", ({ post, allRound, auger }) => {
     expect(holeDiameter(post, allRound)).toBe(auger);
   });
+
+  test("is held to five facts", () => expect(facts).toHaveLength(5));
 
   test("of 8 in leaves room around 4x4 and 4x6 line posts (common practice, no source)", () => {
     expect(roomAllRound(8, square(3.5))).toBeCloseTo(1.525, 3);
