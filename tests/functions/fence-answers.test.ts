@@ -46,7 +46,12 @@ describe("PANEL_MIX", () => {
 describe("POSTS and BAY", () => {
   test("follow the shape of the sizes, a bad one with its own error", () => {
     expect(calls.POSTS([[66, "", "wide", 5]], 7, 5.5)).toEqual([
-      [30, "", valueError("diameter_ft: cannot read"), valueError("the spacing must be at most the diameter, 5'")],
+      [
+        30,
+        "",
+        valueError("diameter_ft: cannot read"),
+        valueError("the spacing must be at most the diameter, 5'"),
+      ],
     ]);
     expect(calls.BAY(60, "30 ft")).toBeCloseTo(30, 12);
   });
