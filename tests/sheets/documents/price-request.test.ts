@@ -1,14 +1,17 @@
 import fc from "fast-check";
 import { boughtItems } from "../../../src/estimate/bought-items";
 import { newJob, type Job } from "../../../src/estimate/job";
+import { contentOfPlans } from "../../../src/sheets/calculate";
 import { messages } from "../../../src/sheets/documents/messages";
+import { orderEntries } from "../../../src/sheets/documents/purchase-order";
 import { purchaseWords } from "../../../src/sheets/documents/purchase-words";
 import { readDocument } from "../../../src/sheets/documents/read";
-import { readRequest, type FilledLine } from "../../../src/sheets/documents/read-request";
+import { readRequest, requestAnswers, type FilledLine } from "../../../src/sheets/documents/read-request";
 import { specEntries, specWords } from "../../../src/sheets/documents/request-specs";
 import { boughtOf } from "../../../src/sheets/documents/source";
+import { plainCopy } from "../../../src/sheets/plain-copy";
 import { shownBy } from "../shown";
-import { sourcesOf, wordsOf, worked } from "./books";
+import { pen, sourcesOf, wordsOf, worked } from "./books";
 import { asked, filledIn, requestOf } from "./requests";
 
 const panels: Job = {
@@ -115,6 +118,26 @@ describe("a price request", () => {
           },
     );
     expect(wordsOf(worked(plans, made.request))).toContain(messages.outOfDate);
+  });
+});
+
+describe("the plain copy of a price request", () => {
+  it("stands alone, is not out of date, and is read again as the request is", () => {
+    const book = contentOfPlans([...made.plans, made.request], pen);
+    const { sheets } = plainCopy(book, pen, { sheets: ["Price request"], keepKeys: false });
+    expect(sheets.map(({ name }) => name)).toEqual(["Price request"]);
+    const [sheet] = sheets;
+    for (const { formula = "" } of sheet.cells) expect(formula).not.toMatch(/!|PEN/);
+    expect(wordsOf(sheet)).not.toMatch(/OUT OF DATE|line_1_|Invented Customer/);
+    const [copied, ours] = [shownBy(sheet), shownBy(made.sheet)];
+    const linesOf = (shown: typeof ours) =>
+      readRequest(shown).lines.map(({ item, words, quantity, unit }) => ({ item, words, quantity, unit }));
+    expect(linesOf(copied)).toEqual(linesOf(ours));
+    expect(requestAnswers(copied, orderEntries)).toMatchObject({
+      supplier: "Invented Supply",
+      opening: 14,
+      number: 3,
+    });
   });
 });
 
