@@ -4,7 +4,7 @@ import { answerOf, choiceOf, type Job } from "../../estimate/job";
 import { settingSentence } from "../../estimate/post-sentences";
 import { type PostWork } from "../../estimate/post-work";
 import { countInWords, penSentence } from "../../estimate/sentences";
-import { call, operate, pen, text, when, type Expression } from "../expression";
+import { call, operate, over, pen, text, times, when, type Expression } from "../expression";
 import { cellOf, type EstimateSource } from "./source";
 
 /** The sizes that a customer is told, of whichever the estimate has. */
@@ -22,15 +22,13 @@ export const sizesOf = (source: EstimateSource): { label: string; says: Expressi
       says: pen("FEET_INCHES", cellOf(source, key)),
     }));
 
-/** The sand in yards and how deep it lies loose, live; a pen without sand says so. */
+/** The sand in yards and how deep it lies loose, to the quarter inch, live; a pen without sand says so. */
 export function sandOf(source: EstimateSource): Expression {
   const yards = call("ROUND", cellOf(source, "sand_delivered"), 0);
-  const depth = call("ROUND", cellOf(source, "depth_loose"), 0);
-  const exact = call("ROUND", cellOf(source, "depth_loose"), 1);
-  const about = when(operate(depth, "=", 0), exact, depth);
+  const depth = over(call("ROUND", times(cellOf(source, "depth_loose"), 4), 0), 4);
   return when(
     operate(cellOf(source, "sand_delivered"), ">", 0),
-    text("about ", yards, " cubic yards, about ", about, " in loose"),
+    text("about ", yards, " cubic yards, about ", depth, " in loose"),
     "none",
   );
 }

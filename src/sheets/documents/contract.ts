@@ -53,7 +53,7 @@ export const letterRows = ({ bid }: Contract): Row[] => [
     .filter(({ key }) => bid.cells[key]?.value)
     .map((entry, k) => sentenceRowOf(textOf(cellIn(bid, entry.key)), k === 0)),
   ...(["for", "site", "job"] as const)
-    .filter((key) => `bid_${key}` in bid.cells)
+    .filter((key) => bid.cells[`bid_${key}`]?.value)
     .map((key) => factRow(messages.bid[key], () => textOf(cellIn(bid, `bid_${key}`)))),
 ];
 
