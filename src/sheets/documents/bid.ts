@@ -26,6 +26,9 @@ export interface BidData {
 
 const say = messages.bid;
 
+/** Points of rows that still read well on one page. */
+const ONE_PAGE = 860;
+
 /**
  * The bid as a letter to the customer: who bids, what is built with its plan, the price, what it counts on, the terms
  * and the signatures. It points at the price alone: nothing of cost or markup stands in it. A bid on example prices
@@ -33,21 +36,24 @@ const say = messages.bid;
  */
 export function bidPlan(data: BidData, name: string): SheetPlan {
   const { sources, answers } = data;
+  const rows: Row[] = [
+    ...(exampleLines(sources) > 0 ? [saidRow(() => say.example, "letterStamp", 30)] : []),
+    ...bidHeadRows(sources, answers),
+    ...scopeRows(sources),
+    ...priceRows(data),
+    ...countsOn(),
+    ...workRows(data),
+    ...Object.values(bidTerms).map((entry) => paragraphRow(entry)),
+    ...signatureRows([signer(answers), say.customerSigns], say.day),
+    gap(6),
+    { ...saidRow(() => say.draft, "letterSmall", 13), keys: { item: "state" } },
+  ];
+  const points = rows.reduce((sum, { height = 15 }) => sum + height, 0);
   return documentPlan({
     mark: marks.bid,
     name,
-    rows: [
-      ...(exampleLines(sources) > 0 ? [saidRow(() => say.example, "letterStamp", 30)] : []),
-      ...bidHeadRows(sources, answers),
-      ...scopeRows(sources),
-      ...priceRows(data),
-      ...countsOn(),
-      ...workRows(data),
-      ...Object.values(bidTerms).map((entry) => paragraphRow(entry)),
-      ...signatureRows([signer(answers), say.customerSigns], say.day),
-      gap(6),
-      { ...saidRow(() => say.draft, "letterSmall", 13), keys: { item: "state" } },
-    ],
+    rows,
+    tall: points <= ONE_PAGE ? 1 : 2,
     footer: name,
     used: builtFrom(sources),
   });
