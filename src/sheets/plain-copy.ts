@@ -1,5 +1,6 @@
 import { isError } from "../units/cell";
 import { address } from "./address";
+import { marks } from "./documents/marks";
 import { estimateMark } from "./estimate-layout";
 import { type PenFunction } from "./evaluate";
 import { messages } from "./messages";
@@ -25,8 +26,9 @@ export const markOf = ({ cells }: SheetData): string | undefined => {
 /**
  * A copy of chosen sheets for people without this add-in: no call of its functions and no look at a sheet that stays
  * behind; what such a formula shows takes its place, and what leads to it is fixed. A document loses its keys, all
- * that stands in hidden rows and columns, and every note but that a cell is fixed; an estimate and the prices keep
- * theirs where that is wished. A sheet of the user's own keeps everything.
+ * that stands in hidden rows and columns, and every note but that a cell is fixed; one for a customer or a supplier also
+ * what stands right of its pages. An estimate and the prices keep theirs where that is wished. A sheet of the user's own
+ * keeps everything.
  */
 export function plainCopy(
   content: WorkbookContent,
@@ -66,10 +68,17 @@ function isBared(sheet: SheetData, keepKeys: boolean): boolean {
   return mark !== undefined && !(keepKeys && (mark === estimateMark || mark === pricesMark));
 }
 
-const isHidden = ({ columns, hiddenRows }: SheetData, { row, column }: { row: number; column: number }) =>
-  columns[column]?.hidden === true || hiddenRows.includes(row);
+const letters = new Set<string | undefined>(Object.values(marks));
+
+/** The last column that leaves with a document for a customer or a supplier: what stands right of its pages is the house's own. */
+const lastColumn = (sheet: SheetData) =>
+  letters.has(markOf(sheet)) && sheet.print ? sheet.print.area.right : Infinity;
+
+const isHidden = (sheet: SheetData, { row, column }: { row: number; column: number }) =>
+  sheet.columns[column]?.hidden === true || sheet.hiddenRows.includes(row) || column > lastColumn(sheet);
 
 const looksAtHidden = (sheet: SheetData, { top, left, bottom, right }: Area) =>
+  right > lastColumn(sheet) ||
   sheet.hiddenRows.some((row) => row >= top && row <= bottom) ||
   sheet.columns.some(({ hidden }, column) => hidden && column >= left && column <= right);
 
@@ -79,5 +88,5 @@ function withoutHidden(sheet: SheetData): SheetData {
     const { note, ...rest } = cell;
     return [note === messages.fixedInCopy ? cell : rest];
   });
-  return { ...sheet, cells };
+  return { ...sheet, cells, columns: sheet.columns.slice(0, lastColumn(sheet) + 1) };
 }

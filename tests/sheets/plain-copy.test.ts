@@ -95,3 +95,22 @@ test("the workbook itself is not changed, and #NAME? in a copy is found", () => 
   expect(book).toEqual(before);
   expect(nameErrors({ sheets: [sheet("My list", [at(1, 2, { error: "#NAME?" }), at(2, 2, "#NAME?")])] })).toEqual(["'My list'!C2"]); // prettier-ignore
 });
+
+test("what stands right of the pages of a document stays in the house; what was read from there stays as it was", () => {
+  const print = { area: { top: 1, left: 1, bottom: 4, right: 2 } } as SheetData["print"];
+  const sheets = book.sheets.map((one) =>
+    one.name === "Bid"
+      ? {
+          ...one,
+          print,
+          columns: [...one.columns.slice(0, 3), { width: 10 }, { width: 10 }],
+          cells: [...one.cells, at(2, 4, "Settle"), at(3, 2, 55, { formula: "=D5*1.1" })],
+        }
+      : one,
+  );
+  const [bid] = plainCopy({ ...book, sheets }, pen, { sheets: ["Bid"], keepKeys: false }).sheets;
+  expect(Math.max(...bid.cells.map(({ column }) => column))).toBe(2);
+  expect(bid.columns).toHaveLength(3);
+  expect(bid.cells.find(({ row, column }) => row === 3 && column === 2)).toMatchObject({ value: 55 });
+  expect(JSON.stringify(bid)).not.toMatch(/D5|Settle/);
+});
