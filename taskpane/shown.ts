@@ -56,6 +56,7 @@ const partNames: Record<string, string> = {
   price: "unit price",
   amount: "amount",
   taxed: "tax",
+  left: "left over",
 };
 
 const capitalized = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
@@ -82,7 +83,7 @@ export function without(answers: Job, list: SlotList, place: number): Job {
   const changes: Job = {};
   const ofGates = list === "gate" || list === "leaf" ? ["gate_side_N", "gate_at_N"] : [];
   for (let to = place; to <= slots[list]; to++)
-    for (const pattern of [`${list}_N`, `${list}_N_use`, ...ofGates]) {
+    for (const pattern of [`${list}_N`, `${list}_N_use`, `${list}_N_stock`, ...ofGates]) {
       const key = pattern.replace("N", String(to));
       if (key in answers) changes[key] = answers[pattern.replace("N", String(to + 1))] ?? null;
     }

@@ -15,6 +15,7 @@ export interface PlanWords {
   and(size: string): string;
   diagonals: string;
   radius(feet: number): string;
+  opening(feet: number): string;
   gateLabel(length: string, bearing?: number): string;
   acrossPins(feet: number): string;
   acrossPosts(feet: number): string;
@@ -36,6 +37,7 @@ export const messages: Record<Language, PlanWords> = {
     panel: (place, of, length) => `Panel ${place} of ${of}, ${length}`,
     bay: (place, of, length) => `Bay ${place} of ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Gate, ${length}` : `Gate ${place} of ${of}, ${length}`),
+    opening: (feet) => `, clear opening ${sizeInWords(feet)}`,
     gateLabel: (length, bearing) => `gate ${length}${bearing === undefined ? "" : ` at ${degrees(bearing)}`}`,
     acrossPins: (feet) => `${sizeInWords(feet)} across the pins`,
     acrossPosts: (feet) => `${sizeInWords(feet)} across the posts`,
@@ -54,6 +56,7 @@ export const messages: Record<Language, PlanWords> = {
     panel: (place, of, length) => `Panel ${place} de ${of}, ${length}`,
     bay: (place, of, length) => `Vano ${place} de ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Puerta, ${length}` : `Puerta ${place} de ${of}, ${length}`),
+    opening: (feet) => `, paso libre ${feetInches(feet, 4)}`,
     gateLabel: (length, bearing) =>
       `puerta ${length}${bearing === undefined ? "" : ` a ${degrees(bearing)}`}`,
     acrossPins: (feet) => `${feetInches(feet, 4)} entre pasadores`,

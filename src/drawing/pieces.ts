@@ -31,7 +31,10 @@ export function placedPieces(
   const all = { panel: count(false), bay: count(false), gate: count(true) };
   const placed = { panel: 0, bay: 0, gate: 0 };
   return pieces.map(({ kind, length, from, to, side }) => {
-    const name = words[kind](++placed[kind], all[kind], pieceInWords(length));
+    const place = ++placed[kind];
+    const opening =
+      kind === "gate" && pen.structure === "panel pen" ? words.opening(pen.openings[place - 1]) : "";
+    const name = words[kind](place, all[kind], pieceInWords(length)) + opening;
     return {
       kind,
       name: side ? `${name}, ${words.side[side]}` : name,

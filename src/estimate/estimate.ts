@@ -11,7 +11,7 @@ import { postWork, type PostWork } from "./post-work";
 import { findPrice, type PricedItem, type PriceRow } from "./prices";
 import { sand, type Sand } from "./sand";
 import { takeoff } from "./takeoff";
-import { type TakeoffLine } from "./takeoff-line";
+import { toBuy, type TakeoffLine } from "./takeoff-line";
 
 /** A line with its price: the quantity bought, waste included, and the amount to the cent. */
 export interface PricedLine {
@@ -55,7 +55,7 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
   const footing = sand(job, pen.area);
   const work = isPosted(pen) ? postWork(job, pen) : undefined;
   const counted = takeoff(job, pen, footing, work);
-  const used = counted.filter((line) => line.counted);
+  const used = counted.filter((line) => toBuy(line) !== 0);
   const lines = [
     ...used.map((line) => priced(line, prices)),
     ...own.filter(({ quantity }) => quantity !== null).map(ownPriced),
@@ -123,7 +123,7 @@ export function totalOf({
 /** A line of the takeoff on these prices, its waste bought on top. */
 export function priced(line: TakeoffLine, prices: readonly PriceRow[]): PricedLine {
   const { price, waste, taxed, example, oldSince } = findPrice(prices, line);
-  const bought = line.counted! * (1 + waste / 100);
+  const bought = toBuy(line) * (1 + waste / 100);
   const quantity = line.whole ? roundUp(bought) : bought;
   return {
     key: line.key,

@@ -55,6 +55,8 @@ export interface Field extends OfStructures {
   beside?: string;
   /** The key of the figure that this field, when filled in, takes the place of. */
   insteadOf?: string;
+  /** The key of the line of which this field says how much the user has already. */
+  onHandOf?: string;
   /** A figure that no formula works out rests on it: its sheet is then out of date until it is updated. */
   decides?: boolean;
   /** Written once with its sheet; another answer is another sheet. */
@@ -121,6 +123,18 @@ export const insteadOfSlots = (
     ...instead(`${list}_${k + 1}`, `${en} ${k + 1}`, `${es} ${k + 1}`, section),
     ...(k === 0 ? first : {}),
   }));
+
+/** How many pieces of every place of a list the user has already. */
+export const onHandOfSlots = (list: SlotList, en: string, es: string, section: Section) =>
+  slotKeys(list).map((key, k) =>
+    field(`${en} ${k + 1}: on hand`, `${es} ${k + 1}: en existencia`, {
+      key: `${key}_stock`,
+      kind: "count",
+      range: [0, 10_000],
+      section,
+      onHandOf: key,
+    }),
+  );
 
 /** Fields of one structure alone, or of some; a field that says its own structures keeps them. */
 export const only = (structures: Structure | readonly Structure[], ...some: Field[]): Field[] =>

@@ -8,6 +8,7 @@ import {
   inSlots,
   instead,
   insteadOfSlots,
+  onHandOfSlots,
   only,
   percent,
   type Field,
@@ -34,6 +35,8 @@ export const arenaSizeMeanings = ["inside clear", "post line", "outside"] as con
 
 /** The sides of an arena as seen from its near end, looking along its length: where gates stand. */
 export const arenaSides = ["near end", "far end", "left side", "right side"] as const;
+/** Whether more panels than are on hand may come into a pen. */
+export const beyondStock = ["are bought", "are not used"] as const;
 
 /** What a pen can be for. */
 export const purposes = ["ground work", "riding", "starting rank horses", "cattle"] as const;
@@ -112,6 +115,11 @@ export const fields: readonly Field[] = [
     field("Pin gap, each joint", "Holgura por pasador", {
       key: "pin_gap", kind: "length", unit: "in", range: [-6, 6], default: 0, section: "pen", decides: true,
     }),
+    ...only("panel pen",
+      field("Panels are thick", "Grueso del panel", {
+        key: "panel_thickness", kind: "length", unit: "in", range: [0, 6], default: 0, section: "pen",
+      }),
+    ),
   ), // prettier-ignore
   ...only("post pen",
     field("The size means", "El tamaño significa", {
@@ -158,11 +166,25 @@ export const fields: readonly Field[] = [
       kind: "length", unit: "ft", range: [1, 40], section: "fence", decides: true, documents: everywhere,
     }, { default: 12, quick: true, structures: panelFences }),
     ...insteadOfSlots("panel", "Panels of length", "Paneles de largo", "fence", { structures: panelFences }),
+    ...only("panel pen",
+      ...onHandOfSlots("panel", "Panels of length", "Paneles de largo", "fence"),
+      field("Panels beyond those on hand", "Paneles que no hay", {
+        key: "beyond_stock", kind: "choice", options: beyondStock, default: "are bought", section: "fence",
+      }),
+    ),
   ), // prettier-ignore
   ...only(panelFences,
     ...inSlots("gate", "Gate frame, pin to pin,", "Marco de puerta, entre pasadores,", {
       kind: "length", unit: "ft", range: [1, 40], section: "gates", decides: true, documents: everywhere,
     }, { default: 8, quick: true }),
+    ...only("panel pen",
+      field("Frame over its clear opening", "Marco menos paso libre", {
+        key: "frame_less_opening", kind: "length", unit: "in", range: [0, 11], default: 4, section: "gates", documents: everywhere,
+      }),
+      field("Bow over the gates, height", "Altura del arco de la puerta", {
+        key: "bow_height", kind: "length", unit: "ft", range: [5, 20], section: "gates", documents: everywhere,
+      }),
+    ),
   ), // prettier-ignore
   ...only(postFences,
     field("Line posts are", "Postes de línea", {

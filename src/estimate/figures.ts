@@ -5,6 +5,7 @@ import { messages } from "./messages";
 import { lineSectionsOf } from "./own-lines";
 import { panelArenaFigures, postArenaFigures } from "./arena-figures";
 import { postFigures, workFigures } from "./post-figures";
+import { leftOver } from "./takeoff-line";
 
 export { type Figure };
 
@@ -38,7 +39,10 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
   };
   for (const section of lineSectionsOf(structureOf(job)))
     figures[`sum_${section}`] = made.sums[section].toNumber();
-  for (const { key, counted } of made.takeoff) figures[`${key}_count`] = counted ?? "";
+  for (const line of made.takeoff) {
+    figures[`${line.key}_count`] = line.counted ?? "";
+    if (line.onHand !== undefined) figures[`${line.key}_left`] = leftOver(line) ?? "";
+  }
   for (const line of made.takeoff) lineFigures(figures, line.key, made);
   for (const line of made.lines) if (line.key.startsWith("own_")) lineFigures(figures, line.key, made);
   return figures;
@@ -48,10 +52,11 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
 function builtFigures(job: Job, { pen, work }: Estimate): Record<string, Figure> {
   switch (pen.structure) {
     case "panel pen": {
-      const { insideClear, pinCircle, oneUnder, oneOver } = pen;
+      const { insideClear, pinCircle, outside, oneUnder, oneOver } = pen;
       return {
         inside_clear: insideClear,
         pin_circle: pinCircle,
+        outside_size: outside,
         one_under: oneUnder ?? "",
         one_over: oneOver ?? "",
       };

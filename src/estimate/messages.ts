@@ -38,6 +38,8 @@ export const messages = {
   gatePostLight: "Gate posts are too light for the widest leaf: take wider ones",
   gatePostMarginal: "Gate posts are marginal for the widest leaf: see the gate maker's sheet",
   straightRails: "On the straights a length runs over as many bays as it reaches.",
+  bowLow: "A horse and rider may not clear a bow under 9 ft: lead the horse",
+  noTruck: "No gate lets in a truck, 8 ft 6 in wide: bring sand in before the pen closes",
   depthByCode: "Local code and frost come first.",
   screeningDepth: "Post depth is a screening figure: a licensed engineer decides",
   depositCaution: "Some states cap the deposit that a contractor may ask for: look up yours first.",

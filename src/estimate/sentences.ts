@@ -56,6 +56,26 @@ export function piecesSentence({
   return withGates(panels, gates);
 }
 
+/** What of the panels on hand a pen uses and leaves: "Of 20 panels of 12 ft on hand 18 are used, two left over"; "" where none are on hand. */
+export function onHandSentence({ counts, lengths, onHand }: PanelPen): string {
+  const parts = onHand.flatMap((hand, k) => {
+    if (hand === 0 || lengths[k] === null) return [];
+    const used = Math.min(hand, counts[k] ?? 0);
+    const over = hand - used;
+    const left = over === 0 ? "none left over" : `${countInWords(over)} left over`;
+    return [`${countInWords(used)} of ${pieceInWords(lengths[k]!)} used, ${left}`];
+  });
+  return parts.length === 0 ? "" : `Of the panels on hand: ${parts.join("; ")}`;
+}
+
+/** What passes a pen's gates: "Gate opening 7 ft 8 in, under a bow of 9 ft"; "" where there is no gate. */
+export function openingsSentence({ openings, bow }: PanelPen): string {
+  if (openings.length === 0) return "";
+  const sizes = listed(grouped(openings).map(([opening]) => pieceInWords(opening)));
+  const under = bow === null ? "" : `, under a bow of ${pieceInWords(bow)}`;
+  return `Clear through the ${plural(openings.length, "gate")}: ${sizes}${under}`;
+}
+
 /** Posts, bays and gates: "26 posts, bays of 7 ft 10 1/2 in and one 10 ft gate". */
 export const postsSentence = ({ posts, bay, gates }: PostedPen | ArenaOfPosts, upTo = "") =>
   `${countInWords(posts)} ${plural(posts, "post")}, ${withGates([`bays of ${upTo}${pieceInWords(bay)}`], gates)}`;
@@ -86,7 +106,7 @@ function postArenaSentence(arena: ArenaOfPosts): string {
 export function penSentence(pen: Pen): string {
   switch (pen.structure) {
     case "panel pen":
-      return `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside`;
+      return `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`;
     case "post pen":
       return `${postsSentence(pen)}: ${sizeInWords(pen.postCircle)} across the posts, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`;
     case "panel arena":

@@ -8,6 +8,8 @@ export interface TakeoffLine extends PricedItem {
   key: string;
   section: LineSection;
   counted: number | null;
+  /** How many of those counted the user has already. */
+  onHand?: number;
   /** Bought in whole pieces, so that waste is rounded up. */
   whole: boolean;
 }
@@ -26,6 +28,13 @@ export const takeoffLine = (
   size: number | null,
   counted: number | null,
 ): TakeoffLine => ({ key, section, item, size, counted, whole: isWhole(item) });
+
+/** How much of a line is to be bought, before waste: what is on hand is used first. */
+export const toBuy = ({ counted, onHand = 0 }: TakeoffLine) => Math.max(0, (counted ?? 0) - onHand);
+
+/** What of the pieces on hand is left over; null where none are on hand. */
+export const leftOver = ({ counted, onHand = 0 }: TakeoffLine) =>
+  onHand > 0 ? Math.max(0, onHand - (counted ?? 0)) : null;
 
 /** The count of a line, or the user's own in its place. */
 export const orOwn = (job: Job, key: string, count: number) => (job[`${key}_use`] as number | null) ?? count;

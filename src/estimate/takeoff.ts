@@ -55,6 +55,9 @@ function fenceLines(job: Job, pen: Pen, work?: PostWork): TakeoffLine[] {
 }
 
 const panelLines = (job: Job, pen: PanelPen): TakeoffLine[] => [
-  ...pen.counts.map((count, k) => takeoffLine(`panel_${k + 1}`, "fence", "panel", pen.lengths[k], count)),
+  ...pen.counts.map((count, k) => ({
+    ...takeoffLine(`panel_${k + 1}`, "fence", "panel", pen.lengths[k], count),
+    onHand: pen.onHand[k],
+  })),
   ...slotLines(job, "gate", "gate"),
 ];

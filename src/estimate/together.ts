@@ -8,7 +8,7 @@ import { type OwnLine } from "./own-lines";
 import { findPrice, type PriceRow } from "./prices";
 import { hauled, type Hauled } from "./sand";
 import { sandLines } from "./takeoff";
-import { takeoffLine } from "./takeoff-line";
+import { takeoffLine, toBuy } from "./takeoff-line";
 
 /** One of several jobs that are priced as one, with the user's own lines in it. */
 export interface JobAndOwn {
@@ -63,7 +63,7 @@ export function together(jobs: readonly JobAndOwn[], prices: readonly PriceRow[]
     ...sandLines(first, sand),
     takeoffLine("mobilization", "equipment", "mobilization", null, trips),
   ];
-  const shared = counted.filter((line) => line.counted);
+  const shared = counted.filter((line) => toBuy(line) !== 0);
   const keys = counted.map(({ key }) => key);
   const lines: SharedLine[] = [
     ...alone.flatMap((one, of) =>
@@ -72,7 +72,9 @@ export function together(jobs: readonly JobAndOwn[], prices: readonly PriceRow[]
     ...shared.map((line) => ({ ...priced(line, prices), of: null })),
   ];
   const asked = [
-    ...alone.flatMap(({ takeoff }) => takeoff.filter((line) => line.counted && !keys.includes(line.key))),
+    ...alone.flatMap(({ takeoff }) =>
+      takeoff.filter((line) => toBuy(line) !== 0 && !keys.includes(line.key)),
+    ),
     ...shared,
   ];
   return {

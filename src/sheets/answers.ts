@@ -2,11 +2,12 @@ import { type Estimate } from "../estimate/estimate";
 import { slotKeys, type SlotList } from "../estimate/fields";
 import { figureField, type FigureKind } from "../estimate/figure-list";
 import { answerOf, type Job } from "../estimate/job";
-import { fitOf, type PanelPen } from "../estimate/panel-pen";
+import { mixOf, type PanelPen } from "../estimate/panel-pen";
 import { besideLeaf } from "../estimate/fence-body";
 import { type Pen } from "../estimate/pen";
 import { type PostedPen } from "../estimate/post-pen";
 import { arenaAnswers } from "./arena-answers";
+import { INCHES_PER_FOOT } from "../units/conversion";
 import {
   call,
   expression,
@@ -70,20 +71,29 @@ function fenceAnswers(job: Job, built: Pen, written?: EstimateSheet): SheetAnswe
 
 /** The panels that close a pen, and what they make of it. */
 function panelAnswers(job: Job, closed: PanelPen, written?: EstimateSheet): SheetAnswer[] {
-  const [panels, gates] = [listTerm("panel", job, written), listTerm("gate", job, written)];
+  const { diameter, panels: listed, fit } = mixOf(job);
+  const isLimited = listed.some(({ stock }) => stock !== Infinity);
+  // The sheet keeps no stock in the order of the lengths alone, so that a limited mix names its own numbers.
+  const from = isLimited ? undefined : written;
+  const [panels, gates] = [listTerm("panel", job, from), listTerm("gate", job, written)];
   const gap = amount(job, "pin_gap");
-  const fit = fitOf[job.size_means as string];
   const wanted = fit === "nearest" ? undefined : fit;
-  const size = job.size as number;
-  const best = panels.several
-    ? ask("PANEL_MIX", size, panels.term, gates.term, gap, undefined, undefined, wanted)
-    : ask("PANELS", size, panels.term, gates.term, gap, wanted);
-  const counts = countsTerm("panel", job, closed.counts, best, written);
+  const stock = isLimited ? arrayConstant(listed.map(({ stock }) => stock || '"none"')) : undefined;
+  const best =
+    panels.several || isLimited
+      ? ask("PANEL_MIX", diameter, panels.term, gates.term, gap, undefined, undefined, wanted, stock)
+      : ask("PANELS", diameter, panels.term, gates.term, gap, wanted);
+  const counts = countsTerm("panel", job, closed.counts, best, from);
+  const thickness = over(Number(job.panel_thickness ?? 0), INCHES_PER_FOOT);
+  const isThick = amount(job, "panel_thickness") !== undefined;
+  const lessPanels = (clear: Expression) => (isThick ? call("MAX", 0, minus(clear, thickness)) : clear);
+  const withPanels = (across: Expression) => (isThick ? plus(across, thickness) : across);
   const ofPen = (name: string) => ask(name, panels.term!, counts, gates.term, gap);
   return [
     ...eachOf(job, panels, counts, closed.counts, messages.answers.panels),
     figureAnswer("pin_circle", closed.pinCircle, ofPen("PIN_CIRCLE")),
-    figureAnswer("inside_clear", closed.insideClear, ofPen("INSIDE_CLEAR")),
+    figureAnswer("inside_clear", closed.insideClear, lessPanels(ofPen("INSIDE_CLEAR"))),
+    figureAnswer("outside_size", closed.outside, withPanels(ofPen("PIN_CIRCLE"))),
     figureAnswer("distance_around", closed.distanceAround, around(panels, counts, gates, gap)),
     figureAnswer("area", closed.area, ofPen("INSIDE_AREA")),
   ];
@@ -144,8 +154,10 @@ function ask(name: string, ...terms: (Term | undefined)[]): Expression {
   return pen(name, ...terms.slice(0, used + 1));
 }
 
-const arrayConstant = (values: readonly number[]): Term =>
-  values.length === 1 ? values[0] : { kind: "verbatim", text: `{${values.join(";")}}` };
+const arrayConstant = (values: readonly (number | string)[]): Term =>
+  values.length === 1 && typeof values[0] === "number"
+    ? values[0]
+    : { kind: "verbatim", text: `{${values.join(";")}}` };
 
 /** The cells of a list in one column of the estimate, if that is how they stand. */
 function cellsOf(list: SlotList, suffix: string, written?: EstimateSheet): Expression | undefined {

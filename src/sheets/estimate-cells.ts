@@ -92,7 +92,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
       const inParts = ["sand", "stone"].includes(key) || (kind !== undefined && !isWhole(kind));
       const style = inParts ? "figure" : "count";
       const used = (term: Term) =>
-        when(operate(call("N", cell({ row, column: columns.count })), "=", 0), "", term);
+        when(operate(call("N", cell({ row, column: columns.quantity })), "=", 0), "", term);
       return [
         put(row, columns.item, item, "label"),
         put(row, columns.quantity, says[`${key}_quantity`], style),
@@ -104,8 +104,8 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         put(row, columns.kind, says[`${key}_kind`], "key"),
         ...(says[`${key}_pick`] ? [put(row, columns.pick, says[`${key}_pick`], "key")] : []),
         put(row, columns.count, says[`${key}_count`], style),
-        ...["fewer", "more"].flatMap((side) =>
-          says[`${key}_${side}`] ? [put(row, columns[side as "fewer"], says[`${key}_${side}`], "count")] : [],
+        ...(["left", "fewer", "more", "limit"] as const).flatMap((beside) =>
+          says[`${key}_${beside}`] ? [put(row, columns[beside], says[`${key}_${beside}`], "count")] : [],
         ),
       ];
     }
@@ -148,7 +148,7 @@ function ownCells(row: number, amount: Expression): PlanCell[] {
   ];
 }
 
-function inputCells(row: number, { field, use, written }: Right, job: Job): PlanCell[] {
+function inputCells(row: number, { field, use, hand, written }: Right, job: Job): PlanCell[] {
   const cells: PlanCell[] = [];
   if (field) {
     const asked = fieldOf(field);
@@ -172,6 +172,7 @@ function inputCells(row: number, { field, use, written }: Right, job: Job): Plan
       );
   } else if (use) cells.push(put(row, columns.label, messages.suppliesItems[use as "stakes"], "label"));
   if (use) cells.push(inputCell(row, columns.use, fieldOf(`${use}_use`), job));
+  if (hand) cells.push(inputCell(row, columns.hand, fieldOf(`${hand}_stock`), job));
   return cells;
 }
 

@@ -88,10 +88,12 @@ export function lineFormulas(
 ): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const count = at(`${key}_count`);
-  const used = (then: Term) => when(operate(number(count), "=", 0), "", then);
+  const hand = `${key}_stock` in sheet.places ? number(at(`${key}_stock`)) : undefined;
+  const used = (then: Term) =>
+    when(hand ? operate(number(count), "<=", hand) : operate(number(count), "=", 0), "", then);
   const price = at(`${key}_price`);
   const found = lookUp(sheet.prices, { item: at(`${key}_kind`), size, pick: at(`${key}_pick`), price });
-  const bought = times(count, plus(1, over(found.waste, 100)));
+  const bought = times(hand ? minus(count, hand) : count, plus(1, over(found.waste, 100)));
   return {
     [`${key}_kind`]: expression(item),
     ...(found.pick && { [`${key}_pick`]: found.pick }),

@@ -9,7 +9,8 @@ export const estimateMark = "penstake estimate 1";
 /** The columns of an estimate sheet. Inputs stand to the right of the printed part. */
 export const columns = {
   key: 0, item: 1, quantity: 2, unit: 3, price: 4, amount: 5, taxed: 6, note: 7, gap: 8,
-  label: 9, input: 10, inputUnit: 11, feetInches: 12, use: 13, count: 14, fewer: 15, more: 16, pick: 17, kind: 18, written: 19, fixed: 20,
+  label: 9, input: 10, inputUnit: 11, feetInches: 12, use: 13, count: 14, hand: 15, left: 16, fewer: 17, more: 18, pick: 19, kind: 20, limit: 21,
+  written: 22, fixed: 23,
 } as const; // prettier-ignore
 
 /** The column of an estimate by its name: what key cells write before each key. */
@@ -75,6 +76,7 @@ export function keysOf({ left, right }: LaidRow): Partial<Record<ColumnName, str
     ...(right?.field ? { input: right.field } : {}),
     ...(right?.written ? { written: `${right.field}_written` } : {}),
     ...(right?.use ? { use: `${right.use}_use` } : {}),
+    ...(right?.hand ? { hand: `${right.hand}_stock`, left: `${right.hand}_left` } : {}),
   };
 }
 

@@ -12,10 +12,11 @@ export type Left =
   | { kind: "own"; key: string; fixed?: undefined }
   | { kind: "warning"; key: string; across: number; fixed?: undefined };
 
-/** What stands beside it: an input, a line's "use instead", or both. */
+/** What stands beside it: an input, a line's "use instead", how much of it is on hand, or more than one of these. */
 export interface Right {
   field?: string;
   use?: string;
+  hand?: string;
   /** What the field held at writing stands beside it, hidden. */
   written?: boolean;
 }
@@ -87,11 +88,19 @@ const onSides = (word: string) => sides.map((side) => `${word}_${side}`);
 const fences: Record<Structure, Draft[]> = {
   "panel pen": [
     built(
-      ...figures("pin_circle", "inside_clear", "distance_around", "area", "one_under", "one_over"),
+      ...figures(
+        "pin_circle",
+        "inside_clear",
+        "outside_size",
+        "distance_around",
+        "area",
+        "one_under",
+        "one_over",
+      ),
       warning("plan_warning", 4),
     ),
     ofLines("fence", ...lines(...slotKeys("panel")), ...own("fence")),
-    ofLines("gates", ...lines(...slotKeys("gate")), ...own("gates")),
+    ofLines("gates", ...lines(...slotKeys("gate")), ...own("gates"), warning("gate_warning")),
   ],
   "post pen": [
     built(
@@ -157,9 +166,16 @@ function inputsBeside(left: Left[], sections: Section[], structure: Structure): 
     if (kind !== "line") return undefined;
     const field = here.find((one) => one.key === key || one.beside === key)?.key;
     const use = here.some((one) => one.insteadOf === `${key}_count`) ? key : undefined;
-    return field || use ? { ...(field && { field }), ...(use && { use }) } : undefined;
+    const hand = here.some((one) => one.onHandOf === key) ? key : undefined;
+    return field || use ? { ...(field && { field }), ...(use && { use }), ...(hand && { hand }) } : undefined;
   });
-  const placed = new Set(withLine.flatMap((right) => [right?.field, right?.use && `${right.use}_use`]));
+  const placed = new Set(
+    withLine.flatMap((right) => [
+      right?.field,
+      right?.use && `${right.use}_use`,
+      right?.hand && `${right.hand}_stock`,
+    ]),
+  );
   const rest = here.filter(({ key }) => !placed.has(key)).map(({ key }): Right => ({ field: key }));
   const right = [...withLine.map((one) => one ?? rest.shift() ?? {}), ...rest];
   if (structure === "panel pen") return right;

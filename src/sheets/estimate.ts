@@ -10,6 +10,7 @@ import { kindOfLine, put, rowCells } from "./estimate-cells";
 import { arenaLine, panelArenaFormulas, postArenaFormulas } from "./arena-formulas";
 import { circleLine, lineFormulas, ownAmount, sandFormulas, suppliesFormulas } from "./estimate-formulas";
 import { fixedFormulas } from "./fixed-formulas";
+import { besideCounts, headersOf, hiddenIn, widthsOf } from "./estimate-columns";
 import {
   columns,
   headRows,
@@ -64,10 +65,10 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
   ]);
   return {
     name,
-    cells: [...headCells(places), ...body, ...cautionCells(cautions, after)],
+    cells: [...headCells(places, structure), ...body, ...cautionCells(cautions, after)],
     columns: widthsOf(structure).map((width, k) => ({
       width,
-      ...(hiddenColumns.includes(k) ? { hidden: true } : {}),
+      ...(hiddenIn(structure).includes(k) ? { hidden: true } : {}),
     })),
     hiddenRows: [headRows.names],
     heights: {
@@ -117,34 +118,6 @@ function keysIn({ row, column, says }: PlanCell): [key: string, address: string]
   return pairs.map(([name, key]) => [key, address({ row, column: columns[name as ColumnName] })]);
 }
 
-const widths = [14, 29, 10, 8, 12, 12, 6, 15, 2, 27, 13, 10, 16, 11, 10, 9, 9, 9, 9, 12, 12];
-
-/** The widths of an estimate's columns. Posts are chosen by longer words, and hidden columns hold what they were figured from. */
-const widthsOf = (structure: Structure) =>
-  structure === "panel pen"
-    ? widths.slice(0, columns.kind + 1)
-    : widths.map((width, column) => (column === columns.input ? 18 : width));
-
-const [left, right, center] = ["heading", "headingRight", "headingCenter"] as const;
-/** How the headers stand: as the cells under them. */
-const headerStyles = [left, right, center, right, right, center, left];
-const inputHeaderStyles = [left, right, center, right, right, right];
-const { key, fewer, more, pick, kind, written, fixed } = columns;
-const hiddenColumns: number[] = [key, fewer, more, pick, kind, written, fixed];
-
-/** What stands hidden beside a line's count: which rows of the prices it may use, and a panel's counts with one fewer and one more. */
-function besideCounts(places: Sheet["places"]): Sheet["places"] {
-  const beside = (key: string, name: "fewer" | "more" | "pick" | "kind") =>
-    [key.replace(/_count$/, `_${name}`), { ...places[key], column: columns[name] }] as const;
-  const counts = Object.keys(places).filter((key) => key.endsWith("_count"));
-  const panels = counts.filter((key) => key.startsWith("panel_"));
-  return Object.fromEntries([
-    ...counts.map((key) => beside(key, "pick")),
-    ...counts.map((key) => beside(key, "kind")),
-    ...panels.flatMap((key) => [beside(key, "fewer"), beside(key, "more")]),
-  ]);
-}
-
 /** The formulas of the pen as built, of its supplies, and of what it cannot follow by itself. */
 function fenceFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
   const { at } = cellsOf(sheet);
@@ -180,7 +153,7 @@ const isOfPosts = (structure: Structure) => belongs({ structures: postFences }, 
 
 const isSlot = (key: string) => fields.some((field) => field.key === key && field.slot !== undefined);
 
-function headCells(places: Sheet["places"]): PlanCell[] {
+function headCells(places: Sheet["places"], structure: Structure): PlanCell[] {
   const named = [...new Set(Object.values(places).map(({ column }) => column))];
   const names = Object.entries(columns).filter(([, column]) => named.includes(column));
   const joined = (key: string) =>
@@ -198,10 +171,7 @@ function headCells(places: Sheet["places"]): PlanCell[] {
       ),
       across: 7,
     },
-    ...messages.headers.map((header, k) => put(headRows.headers, columns.item + k, header, headerStyles[k])),
-    ...messages.inputHeaders.map((header, k) =>
-      put(headRows.headers, columns.label + k, header, inputHeaderStyles[k]),
-    ),
+    ...headersOf(structure).map(({ column, header, style }) => put(headRows.headers, column, header, style)),
   ];
 }
 

@@ -28,6 +28,15 @@ export interface LaidReference {
   distance: number;
 }
 
+/** Like pieces of a fence; lengths in ft. Of a gate frame also what passes through it, and under its bow if it has one. */
+export interface LaidPieces {
+  what: "panel" | "gate" | "bay";
+  length: number;
+  count: number;
+  opening?: number;
+  bow?: number;
+}
+
 /** All that a layout sheet shows, as plain data: of a pen or an arena, of panels or of posts. */
 export interface LayoutData {
   language: Language;
@@ -37,7 +46,7 @@ export interface LayoutData {
   date: string;
   measuredTo: "pin center" | "post center" | "post face";
   /** What closes the fence, like pieces together; lengths in ft. */
-  pieces: readonly { what: "panel" | "gate" | "bay"; length: number; count: number }[];
+  pieces: readonly LaidPieces[];
   /** The sizes as laid out, ft. */
   sizes: readonly { label: Label; feet: Term }[];
   /** The bearing, degrees, that the fence was laid out with: of the first gate's middle, without a gate of stake 1. */

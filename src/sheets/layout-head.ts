@@ -4,7 +4,7 @@ import { INCHES_PER_FOOT } from "../units/conversion";
 import { put } from "./estimate-cells";
 import { cell, over, pen, plus, times, when, type Term } from "./expression";
 import { type LayoutData } from "./layout-data";
-import { labels, layoutCautions, northLabel, sentences } from "./layout-messages";
+import { labels, layoutCautions, northLabel, piecesInWords, sentences } from "./layout-messages";
 import { columns, factColumns, rows } from "./layout-places";
 import { type PlanCell } from "./plan";
 import { hasMovedOn, usedCells, type UsedTable } from "./used-inputs"; // prettier-ignore
@@ -32,7 +32,7 @@ function facts(data: LayoutData): Fact[] {
   const center = labels[measuredTo];
   return [
     section(say(labels.laidOut)),
-    ...pieces.map(({ what, count, length }) => said(words[what](count, length))),
+    ...pieces.map((piece) => said(piecesInWords(piece, language))),
     ...sizes.map(({ label, feet }) => length(say(label), feet)),
     (row) => [
       put(row, factColumns.label, say(labels.measuredTo), "crewLabel"),

@@ -1,6 +1,7 @@
 import { type Label, type Language, type North } from "../estimate/fields";
 import { feetInches } from "../units/feet-inches";
 import { degrees } from "../units/number-text";
+import { type LaidPieces } from "./layout-data";
 
 const label = (en: string, es: string): Label => ({ en, es });
 
@@ -113,6 +114,21 @@ export const sentences = {
     inputFrom: (least: number, most: number) => `Escriba pulgadas, un número de ${least} a ${most}.`,
   },
 } satisfies Record<Language, unknown>; // prettier-ignore
+
+const through = {
+  en: { opening: ", clear opening ", bow: ", bow at " },
+  es: { opening: ", paso libre ", bow: ", arco a " },
+} satisfies Record<Language, unknown>;
+
+/** Like pieces in words; of a gate frame also what passes through it. */
+export function piecesInWords({ what, count, length, opening, bow }: LaidPieces, language: Language): string {
+  const words = through[language];
+  return [
+    sentences[language][what](count, length),
+    ...(opening === undefined ? [] : [words.opening, feetInches(opening)]),
+    ...(bow === undefined ? [] : [words.bow, feetInches(bow)]),
+  ].join("");
+}
 
 /** The words for the north that bearings are counted from. */
 export const northLabel = (north: North) => labels[north];

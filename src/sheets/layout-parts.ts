@@ -9,8 +9,8 @@ import { squareReferenceStakes } from "../fence/reference-stakes";
 import { bearingTo } from "../geometry/point";
 import { roundUp } from "../units/rounding";
 import { type Place } from "./address";
-import { type GateSide, type LaidStake, type LayoutData } from "./layout-data";
-import { sentences } from "./layout-messages";
+import { type GateSide, type LaidPieces, type LaidStake, type LayoutData } from "./layout-data";
+import { piecesInWords } from "./layout-messages";
 import { type UsedInput } from "./used-inputs";
 
 /** What the caller of a layout sheet knows beside the job. */
@@ -45,7 +45,7 @@ export const askedOf = (job: Job): Asked => ({
 });
 
 /** The gates of a pen, like ones together. */
-export const gatesAlike = (gates: readonly number[]): LayoutData["pieces"][number][] =>
+export const gatesAlike = (gates: readonly number[]): LaidPieces[] =>
   [...new Set(gates)].map((length) => ({
     what: "gate",
     length,
@@ -71,9 +71,7 @@ export function headOf(
       width: drawn * points,
       height: Math.round(planFrame(drawn).height * points),
       svg: planDrawing(pen, { width: drawn, bearing, north, numbered: true, references, language }),
-      description: pieces
-        .map(({ what, count, length }) => sentences[language][what](count, length))
-        .join(", "),
+      description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),
     },
   };
 }

@@ -1,4 +1,6 @@
-import { slotKeys } from "../estimate/fields";
+import { beyondStock, slotKeys } from "../estimate/fields";
+import { riderHeight, truckWidth } from "../estimate/gate-cautions";
+import { messages as estimateMessages } from "../estimate/messages";
 import {
   call,
   minus,
@@ -11,6 +13,7 @@ import {
   times,
   when,
   type Expression,
+  type Term,
 } from "./expression";
 import { above, blankUnless, cellsOf, slotCount, sum, type Sheet } from "./formula-terms";
 import { stakesCount } from "./estimate-formulas";
@@ -23,17 +26,19 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
   const counts = column("panel", "count");
   const gates = column("gate", "input");
   const gap = at("pin_gap");
-  const fit = when(
-    operate(at("size_means"), "=", "inside clear"),
-    "at least",
-    when(operate(at("size_means"), "=", "outside"), "at most", "nearest"),
-  );
-  const mix = pen("PANEL_MIX", at("size"), lengths, gates, gap, undefined, undefined, fit);
+  const means = (word: string, then: Term, otherwise: Term) =>
+    when(operate(at("size_means"), "=", word), then, otherwise);
+  const fit = means("inside clear", "at least", means("outside", "at most", "nearest"));
+  const thickness = over(number(at("panel_thickness")), 12);
+  const size = plus(at("size"), means("inside clear", thickness, means("outside", minus(0, thickness), 0)));
+  const stock = column("panel", "limit");
+  const mix = pen("PANEL_MIX", size, lengths, gates, gap, undefined, undefined, fit, stock);
   const gateCount = call("COUNTIF", gates, ">0");
   const pinCircle = (of: Expression) => pen("PIN_CIRCLE", lengths, of, gates, gap);
   const found: Record<string, Expression> = {
     pin_circle: pinCircle(counts),
-    inside_clear: pen("INSIDE_CLEAR", lengths, counts, gates, gap),
+    inside_clear: call("MAX", 0, minus(pen("INSIDE_CLEAR", lengths, counts, gates, gap), thickness)),
+    outside_size: plus(at("pin_circle"), thickness),
     distance_around: plus(
       sum(slotKeys("panel").map((key) => times(number(at(key)), number(at(`${key}_count`))))),
       call("SUM", gates),
@@ -48,19 +53,45 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
     found[`${key}_count`] = slotCount(at(key), at(`${key}_use`), call("INDEX", mix, k + 1));
     found[`${key}_fewer`] = k === 0 ? minus(number(count), 1) : count;
     found[`${key}_more`] = k === 0 ? plus(number(count), 1) : count;
-    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.panelItem, at(key), " ft"));
+    const hand = number(at(`${key}_stock`));
+    const needed = number(count);
+    found[`${key}_left`] = blankUnless(above(hand, 0), call("MAX", 0, minus(hand, needed)));
+    found[`${key}_limit`] = when(
+      operate(at("beyond_stock"), "=", beyondStock[1]),
+      when(above(hand, 0), hand, "none"),
+      "",
+    );
+    const has = text(", ", call("MIN", hand, needed), messages.ofThem, needed, messages.onHand);
+    const item = text(messages.panelItem, at(key), " ft", when(above(hand, 0), has, ""));
+    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), item);
   });
+  const less = over(number(at("frame_less_opening")), 12);
+  const bow = number(at("bow_height"));
+  const isLow = call("AND", above(bow, 0), operate(bow, "<", riderHeight));
+  const noTruck = call(
+    "AND",
+    above(gateCount, 0),
+    above(at("sand_delivered"), 0),
+    operate(minus(call("MAX", gates), less), "<", truckWidth),
+  );
+  found.gate_warning = text(
+    blankUnless(isLow, estimateMessages.bowLow),
+    blankUnless(call("AND", isLow, noTruck), " · "),
+    blankUnless(noTruck, estimateMessages.noTruck),
+  );
   found.stakes_count = stakesCount(sheet, plus(call("SUM", counts), gateCount));
-  return { ...found, ...gateFormulas(sheet) };
+  return { ...found, ...gateFormulas(sheet, less) };
 }
 
-/** The lines of gates in their frames, by key. */
-export function gateFormulas(sheet: Sheet): Record<string, Expression> {
+/** The lines of gates in their frames, by key; with what a frame is wider than its clear opening, ft, that too. */
+export function gateFormulas(sheet: Sheet, less?: Expression): Record<string, Expression> {
   const { at } = cellsOf(sheet);
+  const passes = (key: string) =>
+    less ? text(messages.opening, pen("FEET_INCHES", minus(at(key), less))) : " ft";
   return Object.fromEntries(
     slotKeys("gate").flatMap((key) => [
       [`${key}_count`, blankUnless(above(number(at(key)), 0), 1)],
-      [`${key}_item`, blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), " ft"))],
+      [`${key}_item`, blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), passes(key)))],
     ]),
   );
 }

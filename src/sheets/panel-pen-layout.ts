@@ -3,7 +3,8 @@ import { figureField } from "../estimate/figure-list";
 import { type Job } from "../estimate/job";
 import { type PanelPen } from "../estimate/panel-pen";
 import { panelLayout } from "../fence/panel-layout";
-import { cell, over, pen as ask, range } from "./expression";
+import { INCHES_PER_FOOT } from "../units/conversion";
+import { call, cell, minus, number, over, pen as ask, plus, range } from "./expression";
 import { type LayoutData, type UsedInput } from "./layout-data";
 import { labels } from "./layout-messages";
 import { askedOf, gatesAlike, headOf, inputsOn, withSides, type LayoutIssue } from "./layout-parts";
@@ -24,11 +25,16 @@ export function panelPenLayout(
   const radius = pen.pinCircle / 2;
   const pieces = [
     ...panels.map(({ length, count }) => ({ what: "panel" as const, length, count })),
-    ...gatesAlike(pen.gates),
+    ...gatesAlike(pen.gates).map((gate) => ({
+      ...gate,
+      opening: pen.openings[pen.gates.indexOf(gate.length)],
+      ...(pen.bow !== null && { bow: pen.bow }),
+    })),
   ];
   const { used, terms } = usedInputs(job, pen, bearing, estimate);
   const sizeOf = (key: string) => ({ label: figureField(key).label });
   const pinCircle = ask("PIN_CIRCLE", ...terms.slice(0, 4));
+  const thickness = over(number(terms[5]), INCHES_PER_FOOT);
   return {
     ...headOf(job, pen, radius, asked, pieces),
     revision,
@@ -37,13 +43,17 @@ export function panelPenLayout(
     pieces,
     sizes: [
       { ...sizeOf("pin_circle"), feet: pinCircle },
-      { ...sizeOf("inside_clear"), feet: ask("INSIDE_CLEAR", ...terms.slice(0, 4)) },
+      {
+        ...sizeOf("inside_clear"),
+        feet: call("MAX", 0, minus(ask("INSIDE_CLEAR", ...terms.slice(0, 4)), thickness)),
+      },
+      { ...sizeOf("outside_size"), feet: plus(pinCircle, thickness) },
       { ...sizeOf("distance_around"), feet: pen.distanceAround },
     ],
     bearing: terms[4],
     radius: over(pinCircle, 2),
     stakes: withSides(stakes, pen, asked.hand, "pin"),
-    asks: ask("PANEL_LAYOUT", ...terms),
+    asks: ask("PANEL_LAYOUT", ...terms.slice(0, 5)),
     used,
   };
 }
@@ -63,6 +73,9 @@ function usedInputs(job: Job, pen: PanelPen, bearing: number, estimate: LayoutIs
     input("pin_gap", Number(job.pin_gap ?? 0)),
     input("gate_bearing", bearing),
     input("north", job.north ?? ""),
+    input("panel_thickness", Number(job.panel_thickness ?? 0)),
+    input("frame_less_opening", job.frame_less_opening),
+    input("bow_height", job.bow_height),
   ];
   const from = (k: number) => usedPlace(k);
   const list = (first: number, count: number) => range(from(first), from(first + count - 1));
@@ -73,6 +86,7 @@ function usedInputs(job: Job, pen: PanelPen, bearing: number, estimate: LayoutIs
     list(2 * panels.length, gates.length),
     cell(from(after)),
     cell(from(after + 1)),
+    cell(from(after + 3)),
   ];
   return { used, terms };
 }

@@ -43,8 +43,8 @@ export function moreView(context: Context): TemplateResult {
 }
 
 /** The count of a place in a list is asked for when the place is in use, or a count was set for it. */
-function applies({ key, insteadOf }: Field, answers: Job): boolean {
-  const place = key.replace(/_use$/, "");
-  const isPlace = insteadOf !== undefined && place in answers && /_\d$/.test(place);
+function applies({ key, insteadOf, onHandOf }: Field, answers: Job): boolean {
+  const place = onHandOf ?? key.replace(/_use$/, "");
+  const isPlace = (onHandOf ?? insteadOf) !== undefined && place in answers && /_\d$/.test(place);
   return !isPlace || (answers[place] ?? "") !== "" || (answers[key] ?? "") !== "";
 }

@@ -5,7 +5,16 @@ import { postCautions, railsSentence, settingSentence } from "../../src/estimate
 import { type PostWork } from "../../src/estimate/post-work";
 import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
-import { otherSizesSentence, penSentence, sandSentence, sandWarnings } from "../../src/estimate/sentences";
+import { type Estimate } from "../../src/estimate/estimate";
+import { gateCautions } from "../../src/estimate/gate-cautions";
+import {
+  onHandSentence,
+  openingsSentence,
+  otherSizesSentence,
+  penSentence,
+  sandSentence,
+  sandWarnings,
+} from "../../src/estimate/sentences";
 import { placesInUse, unbroken, without } from "../shown";
 import { type Context } from "./context";
 import { fieldId, fieldView, sentence } from "./field";
@@ -77,7 +86,7 @@ export function questionsView(context: Context): TemplateResult {
       <div class="answer ${old ? "old" : ""}" role="status">
         <p class="said">${result ? unbroken(penSentence(result.made.pen)) : say.none}</p>
         <p class="beside">${result ? unbroken(otherSizesSentence(result.made.pen)) : nothing}</p>
-        ${result?.made.work ? postsView(context, result.made.work) : nothing}
+        ${result ? fenceView(context, result.made) : nothing}
         <p class="refusal">${refusal ? sentence(refusal) : old && result ? say.old : nothing}</p>
       </div>
       ${lazyPart(context, planPart)}
@@ -113,6 +122,14 @@ export function questionView(context: Context, field: Field, more: { remove?(): 
     answered: (value) => panel.answer({ [field.key]: value }),
     ...more,
   });
+}
+
+/** What more is to be said of a fence: its panels on hand and its gates, or how its posts are set. */
+function fenceView(context: Context, { pen, sand, work }: Estimate): TemplateResult | typeof nothing {
+  if (work) return postsView(context, work);
+  if (pen.structure !== "panel pen") return nothing;
+  const said = [onHandSentence(pen), openingsSentence(pen), ...gateCautions(pen, sand.delivered)];
+  return html`${said.filter(Boolean).map((one) => html`<p class="beside">${unbroken(one)}</p>`)}`;
 }
 
 /** How the posts are set, what decides the rails, and what to think over. */

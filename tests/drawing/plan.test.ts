@@ -40,13 +40,13 @@ describe("the plan of a pen", () => {
   it("names every panel and gate with its length", () => {
     const names = placedPieces(penOf([[12, 3]], [10, 4.5]), planFrame(318)).map(({ name }) => name);
     expect(names).toEqual([
-      "Gate 1 of 2, 10 ft",
+      "Gate 1 of 2, 10 ft, clear opening 9 ft 8 in",
       "Panel 1 of 3, 12 ft",
-      "Gate 2 of 2, 4 ft 6 in",
+      "Gate 2 of 2, 4 ft 6 in, clear opening 4 ft 2 in",
       "Panel 2 of 3, 12 ft",
       "Panel 3 of 3, 12 ft",
     ]);
-    expect(placedPieces(pen, planFrame(318))[0].name).toBe("Gate, 10 ft");
+    expect(placedPieces(pen, planFrame(318))[0].name).toBe("Gate, 10 ft, clear opening 9 ft 8 in");
   });
 
   it("draws a pen of posts with its bays, its gates from post to post, and the size across the posts", () => {
@@ -89,7 +89,7 @@ describe("the plan of a pen", () => {
     expect([title.tag, title.children[0]]).toEqual(["title", "Plan of the pen"]);
     expect([desc.tag, desc.children[0]]).toEqual([
       "desc",
-      "18 panels of 12 ft and one 10 ft gate: 72 ft 3 1/4 in across the pins, 71 ft 3 1/4 in clear inside",
+      "18 panels of 12 ft and one 10 ft gate: 72 ft 3 1/4 in across the pins, 71 ft 3 1/4 in clear inside, 72 ft 3 1/4 in outside",
     ]);
   });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { newJob, type Job } from "../../src/estimate/job";
 import {
+  beyondStock,
   fieldOf,
   profitKinds,
   purposes,
@@ -44,6 +45,23 @@ const panelAnswers = {
   ),
   ...slotted("gate", maybe(halves(4, 14)), maybe(halves(4, 14), 4)),
   ...uses(slotKeys("panel"), 24),
+};
+
+/** The answers that a round pen of panels has alone. */
+const panelFrameAnswers = {
+  panel_thickness: fc.constantFrom(0, 1.75, 2, null),
+  beyond_stock: fc.oneof(
+    { weight: 7, arbitrary: fc.constantFrom(beyondStock[0], null) },
+    fc.constant(beyondStock[1]),
+  ),
+  frame_less_opening: fc.constantFrom(4, 0, 6.5, null),
+  bow_height: fc.constantFrom(8, 9.5, null),
+  ...Object.fromEntries(
+    slotKeys("panel").map((key) => [
+      `${key}_stock`,
+      fc.option(fc.integer({ min: 0, max: 40 }), { freq: 2 }).map((n) => n ?? null),
+    ]),
+  ),
 };
 
 const choice = (key: string) => fc.constantFrom(...fieldOf(key).options!, null);
@@ -134,6 +152,7 @@ const panelPenAnswers = {
   size_means: fc.constantFrom(...sizeMeanings),
   ...roundAnswers,
   ...panelAnswers,
+  ...panelFrameAnswers,
 };
 const postPenAnswers = {
   structure: fc.constant("post pen"),

@@ -25,7 +25,7 @@ const sand = (given: Partial<Sand>): Sand => ({
 describe("a pen in a builder's words", () => {
   it("says what closes it and how large it is", () => {
     expect(penSentence(penOf([[12, 18]], [10]))).toBe(
-      "18 panels of 12 ft and one 10 ft gate: 72 ft 3 1/4 in across the pins, 71 ft 3 1/4 in clear inside",
+      "18 panels of 12 ft and one 10 ft gate: 72 ft 3 1/4 in across the pins, 71 ft 3 1/4 in clear inside, 72 ft 3 1/4 in outside",
     );
   });
 

@@ -506,9 +506,23 @@ minimum = cell of minimum
 rounding = cell of rounding
 hours post = cell of hours_post
 hours rail = cell of hours_rail
-
-
-
+panel thickness = cell of panel_thickness
+panel 1 stock = cell of panel_1_stock
+panel 1 left = cell of panel_1_left
+panel 2 stock = cell of panel_2_stock
+panel 2 left = cell of panel_2_left
+panel 3 stock = cell of panel_3_stock
+panel 3 left = cell of panel_3_left
+panel 4 stock = cell of panel_4_stock
+panel 4 left = cell of panel_4_left
+panel 5 stock = cell of panel_5_stock
+panel 5 left = cell of panel_5_left
+panel 6 stock = cell of panel_6_stock
+panel 6 left = cell of panel_6_left
+beyond stock = cell of beyond_stock
+frame less opening = cell of frame_less_opening
+bow height = cell of bow_height
+bow height in feet and inches = feet and inches of bow_height
 `
   .trim()
   .split("\n");
