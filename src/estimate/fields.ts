@@ -179,10 +179,10 @@ export const fields: readonly Field[] = [
     }, { default: 8, quick: true }),
     ...only("panel pen",
       field("Frame over its clear opening", "Marco menos paso libre", {
-        key: "frame_less_opening", kind: "length", unit: "in", range: [0, 11], default: 4, section: "gates", documents: everywhere,
+        key: "frame_less_opening", kind: "length", unit: "in", range: [0, 6], default: 4, section: "gates", documents: everywhere,
       }),
       field("Bow over the gates, height", "Altura del arco de la puerta", {
-        key: "bow_height", kind: "length", unit: "ft", range: [5, 20], section: "gates", documents: everywhere,
+        key: "bow_height", kind: "length", unit: "ft", range: [1, 40], section: "gates", documents: everywhere,
       }),
     ),
   ), // prettier-ignore

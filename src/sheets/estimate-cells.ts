@@ -6,6 +6,7 @@ import { isWhole } from "../estimate/takeoff-line";
 import { columns, keysOf, type LaidRow } from "./estimate-layout";
 import { type Left, type Right } from "./estimate-sections";
 import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
+import { keyList } from "./keyed-cells";
 import { messages } from "./messages";
 import { type PlanCell, type Validation } from "./plan";
 import { type StyleName } from "./styles";
@@ -43,9 +44,7 @@ export const put = (row: number, column: number, says: Term, style: StyleName): 
 /** The cells of one row: its keys, its printed part by what stands there, and its inputs. */
 export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression>): PlanCell[] {
   const keys = Object.entries(keysOf(row));
-  const cells = keys.length
-    ? [put(row.row, columns.key, keys.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
-    : [];
+  const cells = keys.length ? [put(row.row, columns.key, keyList(keys), "key")] : [];
   if (row.left) cells.push(...leftCells(row.row, row.left, says));
   if (row.left?.fixed) cells.push(put(row.row, columns.fixed, says[`${row.left.key}_fixed`], "key"));
   if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
@@ -105,7 +104,9 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         ...(says[`${key}_pick`] ? [put(row, columns.pick, says[`${key}_pick`], "key")] : []),
         put(row, columns.count, says[`${key}_count`], style),
         ...(["left", "fewer", "more", "limit"] as const).flatMap((beside) =>
-          says[`${key}_${beside}`] ? [put(row, columns[beside], says[`${key}_${beside}`], "count")] : [],
+          says[`${key}_${beside}`]
+            ? [put(row, columns[beside], says[`${key}_${beside}`], beside === "left" ? "count" : "key")]
+            : [],
         ),
       ];
     }

@@ -24,6 +24,7 @@ import {
 import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
 import { cellsOf, type Sheet } from "./formula-terms";
+import { keyPairs } from "./keyed-cells";
 import { messages } from "./messages";
 import { panelFormulas } from "./panel-formulas";
 import { postFormulas } from "./post-formulas";
@@ -112,10 +113,10 @@ const rowsFrom = (first: number, last: number) =>
 /** The keys that a key cell gives its row, each with the address of its cell. */
 function keysIn({ row, column, says }: PlanCell): [key: string, address: string][] {
   if (column !== columns.key || row === headRows.names || says.kind !== "constant") return [];
-  const pairs = String(says.value)
-    .split(" ")
-    .map((pair) => pair.split("="));
-  return pairs.map(([name, key]) => [key, address({ row, column: columns[name as ColumnName] })]);
+  return keyPairs(String(says.value)).map(([name, key]) => [
+    key,
+    address({ row, column: columns[name as ColumnName] }),
+  ]);
 }
 
 /** The formulas of the pen as built, of its supplies, and of what it cannot follow by itself. */

@@ -8,7 +8,7 @@ import { equal } from "../units/rounding";
 import { isError, type Cell } from "../units/cell";
 import { address } from "./address";
 import { columns, headRows, keysOf, laidOut, estimateMark } from "./estimate-layout";
-import { keyedCells, type KeyedCell, type Shown } from "./keyed-cells";
+import { keyedCells, keyList, type KeyedCell, type Shown } from "./keyed-cells";
 
 export { type KeyedCell, type Shown };
 
@@ -185,8 +185,6 @@ export function restoredKeys(
     const at = from.now + row - from.planned;
     if (later && rowOnSheet(later.keys)! - from.now !== later.row - from.planned) return [];
     if ((values[at]?.[columns.key] ?? "") !== "") return [];
-    return [
-      { row: at, column: columns.key, value: keys.map(([column, key]) => `${column}=${key}`).join(" ") },
-    ];
+    return [{ row: at, column: columns.key, value: keyList(keys) }];
   });
 }

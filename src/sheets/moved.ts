@@ -10,6 +10,9 @@ export function movedDown(whole: Expression, rows: number): Expression | undefin
   return moved(whole, (place) => (place.fixedRow ? place : { ...place, row: place.row + rows }));
 }
 
+/** An expression whose cells and ranges stay on their rows when it is copied. */
+export const onFixedRows = (whole: Expression) => moved(whole, (place) => ({ ...place, fixedRow: true }));
+
 function moved(whole: Expression, to: (place: Place) => Place): Expression {
   const inner = (part: Expression) => moved(part, to);
   switch (whole.kind) {

@@ -9,6 +9,7 @@ import {
   over,
   pen,
   plus,
+  range,
   text,
   times,
   when,
@@ -17,6 +18,8 @@ import {
 } from "./expression";
 import { above, blankUnless, cellsOf, slotCount, sum, type Sheet } from "./formula-terms";
 import { stakesCount } from "./estimate-formulas";
+import { type Place } from "./address";
+import { onFixedRows } from "./moved";
 import { messages } from "./messages";
 
 /** The formulas of a pen of panels as built, by key. */
@@ -32,7 +35,9 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
   const thickness = over(number(at("panel_thickness")), 12);
   const size = plus(at("size"), means("inside clear", thickness, means("outside", minus(0, thickness), 0)));
   const stock = column("panel", "limit");
-  const mix = pen("PANEL_MIX", size, lengths, gates, gap, undefined, undefined, fit, stock);
+  // On fixed rows, and each length by its place in the list, so that rows are like one another.
+  const mix = onFixedRows(pen("PANEL_MIX", size, lengths, gates, gap, undefined, undefined, fit, stock));
+  const first: Place = { ...sheet.places.panel_1, fixedRow: true };
   const gateCount = call("COUNTIF", gates, ">0");
   const pinCircle = (of: Expression) => pen("PIN_CIRCLE", lengths, of, gates, gap);
   const found: Record<string, Expression> = {
@@ -50,7 +55,11 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
   };
   slotKeys("panel").forEach((key, k) => {
     const count = at(`${key}_count`);
-    found[`${key}_count`] = slotCount(at(key), at(`${key}_use`), call("INDEX", mix, k + 1));
+    found[`${key}_count`] = slotCount(
+      at(key),
+      at(`${key}_use`),
+      call("INDEX", mix, call("ROWS", range(first, sheet.places[key]))),
+    );
     found[`${key}_fewer`] = k === 0 ? minus(number(count), 1) : count;
     found[`${key}_more`] = k === 0 ? plus(number(count), 1) : count;
     const hand = number(at(`${key}_stock`));
@@ -65,7 +74,7 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
     const item = text(messages.panelItem, at(key), " ft", when(above(hand, 0), has, ""));
     found[`${key}_item`] = blankUnless(above(number(at(key)), 0), item);
   });
-  const less = over(number(at("frame_less_opening")), 12);
+  const less = onFixedRows(over(number(at("frame_less_opening")), 12));
   const bow = number(at("bow_height"));
   const isLow = call("AND", above(bow, 0), operate(bow, "<", riderHeight));
   const noTruck = call(
@@ -76,8 +85,7 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
   );
   found.gate_warning = text(
     blankUnless(isLow, estimateMessages.bowLow),
-    blankUnless(call("AND", isLow, noTruck), " · "),
-    blankUnless(noTruck, estimateMessages.noTruck),
+    blankUnless(noTruck, text(blankUnless(isLow, " · "), estimateMessages.noTruck)),
   );
   found.stakes_count = stakesCount(sheet, plus(call("SUM", counts), gateCount));
   return { ...found, ...gateFormulas(sheet, less) };

@@ -143,6 +143,10 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   SUMIFS: ofThoseThatFit((found) => found.reduce((sum, x) => sum + x, 0)),
   MINIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),
   MAXIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.max(a, b)) : 0)),
+  ROWS: ([term]) => {
+    const value = term();
+    return Array.isArray(value) ? value.length : 1;
+  },
   TODAY: () => dayOf(new Date()),
   INDEX: (terms) => {
     const value = terms[0]();

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf } from "../../src/estimate/fields";
 import { listed } from "../../src/estimate/sentences";
 import { isPlainCopy, restoredKeys } from "../../src/sheets/keyed";
+import { keyPairs } from "../../src/sheets/keyed-cells";
 import { messages } from "../messages";
 import { offered, type Source } from "../state";
 import { stateLine } from "../state-line";
@@ -92,8 +93,8 @@ function missingBars(context: Context, { sheet, content }: Source) {
   const { panel } = context;
   if (sheet.missing.length === 0) return nothing;
   const found = restoredKeys(sheet, content.values)
-    .flatMap(({ value }) => value.split(" "))
-    .map((pair) => pair.split("=")[1]);
+    .flatMap(({ value }) => keyPairs(value))
+    .map(([, key]) => key);
   const labels = (keys: string[]) => listed(keys.map((key) => fieldOf(key).label.en));
   const back = sheet.missing.filter((key) => found.includes(key));
   const gone = sheet.missing.filter((key) => !found.includes(key));

@@ -54,7 +54,7 @@ const panelFrameAnswers = {
     { weight: 7, arbitrary: fc.constantFrom(beyondStock[0], null) },
     fc.constant(beyondStock[1]),
   ),
-  frame_less_opening: fc.constantFrom(4, 0, 6.5, null),
+  frame_less_opening: fc.constantFrom(4, 0, 5.5, null),
   bow_height: fc.constantFrom(8, 9.5, null),
   ...Object.fromEntries(
     slotKeys("panel").map((key) => [

@@ -27,6 +27,7 @@ const cases: Record<string, string[]> = {
   SUMIFS: ['SUMIFS(B1:B15,B1:B15,">5")', 'SUMIFS(B1:B3,A9:A11,"<2")', 'SUMIFS(B8:B15,B8:B15,"<>20")', 'SUMIFS(B1:B15,A1:A15,"apple")', 'SUMIFS(B1:B15,B1:B15,"<>")', 'SUMIFS(B1:B3,B1:B3,20)', 'SUMIFS(B1:B15,B1:B15,">0",B1:B15,"<20")', 'SUMIFS(B1:B15,B1:B15,"yes")'],
   MINIFS: ['MINIFS(B1:B15,B1:B15,">5")', 'MINIFS(B1:B15,A1:A15,"apple")', 'MINIFS(B1:B15,A1:A15,">100")', 'MINIFS(B1:B15,B1:B15,">=0",A1:A15,"<>no")', 'MINIFS(A9:A11,B1:B3,"<>25")', 'MINIFS(B1:B15,B1:B15,"<"&N(A2))'],
   MAXIFS: ['MAXIFS(B1:B15,B1:B15,"<20")', 'MAXIFS(B1:B15,B1:B15,"yes")', 'MAXIFS(A9:A11,B1:B3,"<>0")', 'MAXIFS(A9:A11,B3:B5,"<>no")', 'MAXIFS(B1:B15,B1:B15,20,A1:A15,"<>yes")', 'MAXIFS(B1:B3,B1:B3,"<>0",B3:B5,"<>0")'],
+  ROWS: ["ROWS(B1:B3)", "ROWS(A1)", "ROWS(A$1:A4)", "ROWS(A1:B2)"],
   TODAY: ["TODAY()", "TODAY()-90"],
   INDEX: ["INDEX(B1:B3,2)", "INDEX(B1:B3,2,1)", "INDEX(A1:B3,3,2)", "INDEX(A1:B1,2)", "INDEX(B1:B5,4)+1", "INDEX(B1:B3,A7)", "INDEX(A7:B8,1,1)", "INDEX(B1:B3,1.9)"],
   ABS: ["ABS(A9)", "ABS(A1)", "ABS(A2)", "ABS(A3)", "ABS(A7)"],

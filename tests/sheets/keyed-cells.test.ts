@@ -1,4 +1,4 @@
-import { keyedCells } from "../../src/sheets/keyed-cells";
+import { keyedCells, keyList, keyPairs, type KeyPair } from "../../src/sheets/keyed-cells";
 
 const sheet = [
   ["penstake sample 1", "label", "value", "use"],
@@ -26,4 +26,26 @@ test("a sheet without keys, a blank one, and keys out of shape lead to no cell",
   expect(keyedCells([])).toEqual({});
   expect(keyedCells([["My list", "value"], ["size", 72], ["=size", 72], ["other=size", 72], [5, 72]])).toEqual({}); // prettier-ignore
   expect(keyedCells([sheet[0], ["value=__proto__ value=constructor", "", 1, 2]])).toEqual({});
+});
+
+test("keys that end in the names of their columns share a text, and are read back one by one", () => {
+  const pairs: KeyPair[] = [
+    ["quantity", "sand_quantity"],
+    ["price", "sand_price"],
+    ["input", "depth"],
+    ["use", "sand_use"],
+    ["left", "left"],
+    ["amount", "sum_sand"],
+  ];
+  expect(keyList(pairs)).toBe("quantity,price,use=sand_* input=depth left=left amount=sum_sand");
+  expect(keyPairs(keyList(pairs)).sort()).toEqual([...pairs].sort());
+  expect(
+    keyedCells([
+      ["penstake sample 1", "use", "value"],
+      ["use,value=size_*", 70, 72],
+    ]),
+  ).toEqual({
+    size_use: { row: 1, column: 1, value: 70 },
+    size_value: { row: 1, column: 2, value: 72 },
+  });
 });

@@ -1,6 +1,7 @@
 import { type Place } from "../address";
 import { put } from "../estimate-cells";
 import { expression, when } from "../expression";
+import { keyList } from "../keyed-cells";
 import { type PlanCell, type SheetPlan } from "../plan";
 import { hasMovedOn, usedCells, type UsedInput, type UsedTable } from "../used-inputs";
 import { messages } from "./messages";
@@ -83,9 +84,9 @@ export function documentPlan(document: Document): SheetPlan {
 }
 
 function rowCells({ keys = {}, cells }: Row, row: number, places: Record<string, Place>): PlanCell[] {
-  const pairs = Object.entries(keys).map(([column, key]) => `${column}=${key}`);
+  const pairs = Object.entries(keys);
   return [
-    ...(pairs.length > 0 ? [put(row, columns.key, pairs.join(" "), "key")] : []),
+    ...(pairs.length > 0 ? [put(row, columns.key, keyList(pairs), "key")] : []),
     ...cells(row, cellAt(places)),
   ];
 }

@@ -1,7 +1,7 @@
 import { isError, type Cell } from "../../units/cell";
 import { notAllowed } from "../../units/refusal";
 import { type Content as CellContent } from "../expression";
-import { keyedCells } from "../keyed-cells";
+import { keyedCells, keyList, keyPairs } from "../keyed-cells";
 import { marks } from "./marks";
 import { messages } from "./messages";
 import { columns } from "./rows";
@@ -55,10 +55,8 @@ function issued(value: Cell, formula: Cell): CellContent | undefined {
 
 /** The keys of a row that an issued bid keeps. */
 function keysKept(pairs: Cell): CellContent {
-  const left = String(pairs ?? "")
-    .split(" ")
-    .filter((pair) => kept.test(pair.split("=")[1] ?? ""));
-  return left.length > 0 ? left.join(" ") : null;
+  const left = keyPairs(String(pairs ?? "")).filter(([, key]) => kept.test(key));
+  return left.length > 0 ? keyList(left) : null;
 }
 
 /** The first column of the inputs that a document was written from, right of what is printed. */

@@ -49,12 +49,7 @@ const readingOfKind = (kind: string): Reading =>
 
 function readingOfPart(key: string): Reading {
   if (key.startsWith("sum_") || /_(amount|price)$/.test(key)) return "money";
-<<<<<<< HEAD
-  return /_(quantity|count)$/.test(key) ? "number" : "text";
-=======
-  if (/_(count|left)$/.test(key)) return "whole";
-  return /_quantity$/.test(key) ? "number" : "text";
->>>>>>> e51d9fd (Use panels on hand before buying, tell a panel pen's three sizes with the panels' thickness, and give gate frames an opening and a bow, each with its caution)
+  return /_(quantity|count|left)$/.test(key) ? "number" : "text";
 }
 
 const counts = (list: SlotList) => slotKeys(list).map((key) => `${key}_count`);
