@@ -19,14 +19,18 @@ export interface Repriced {
 }
 
 /** Prices a job with other answers as a job of its own. The user's own counts are of the present size and do not go along. */
-export function repriced(
+export const repriced: typeof pricedWith = (job, answers, prices, own) =>
+  pricedWith(withoutOwnCounts(job), answers, prices, own);
+
+/** Prices a job with other answers; whatever else the user set stays. */
+export function pricedWith(
   job: Job,
   answers: Answers,
   prices: readonly PriceRow[],
   own: readonly OwnLine[] = [],
 ): Repriced {
   try {
-    const made = estimate({ ...withoutOwnCounts(job), ...answers }, prices, own);
+    const made = estimate({ ...job, ...answers }, prices, own);
     const price = totalOf(made);
     return { answers, made, price: typeof price === "number" ? price : null };
   } catch (refusal) {

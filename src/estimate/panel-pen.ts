@@ -89,7 +89,7 @@ export function panelPen(job: Job): PanelPen {
   };
 }
 
-/** What the mix of a job's panels is asked for; undefined lengths are left out. */
+/** What the mix of a job's panels is asked for; lengths that the job does not list are left out. */
 export function mixOf(job: Job): Omit<PanelMixJob, "priced" | "tolerance"> {
   const fit = fitOf[job.size_means as string] ?? "nearest";
   const thickness = Number(job.panel_thickness ?? 0) / INCHES_PER_FOOT;

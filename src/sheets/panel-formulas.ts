@@ -95,7 +95,7 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
 export function gateFormulas(sheet: Sheet, less?: Expression): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const passes = (key: string) =>
-    less ? text(messages.opening, pen("FEET_INCHES", minus(at(key), less))) : " ft";
+    less ? text(messages.opening, pen("FEET_INCHES", call("MAX", 0, minus(number(at(key)), less)))) : " ft";
   return Object.fromEntries(
     slotKeys("gate").flatMap((key) => [
       [`${key}_count`, blankUnless(above(number(at(key)), 0), 1)],
