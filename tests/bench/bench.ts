@@ -1,11 +1,19 @@
 import { bundleRows } from "./bundles";
+import { documentRows } from "./documents";
 import { functionRows } from "./functions";
+import { layoutRows } from "./layouts";
 import { report } from "./measure";
 import { workbookRows } from "./workbook";
 
 /** Prints what the project takes beside a peer of the same run, and every bar that is missed. */
 async function bench(): Promise<void> {
-  report([...(await functionRows()), ...(await workbookRows()), ...bundleRows()]);
+  report([
+    ...(await functionRows()),
+    ...layoutRows(),
+    ...(await workbookRows()),
+    ...(await documentRows()),
+    ...bundleRows(),
+  ]);
 }
 
 void bench();

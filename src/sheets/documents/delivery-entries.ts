@@ -16,9 +16,9 @@ export const addressEntries = {
 /** Who takes a load off a truck. */
 const unloaders = [
   "the truck dumps it",
-  "the driver, with the truck's own lift",
-  "we do, by hand",
-  "we do, with a machine",
+  "the driver with the truck's own lift",
+  "we do by hand",
+  "we do with a machine",
 ];
 
 /** What a driver has to know. */

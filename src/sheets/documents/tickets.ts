@@ -107,7 +107,8 @@ export function ticketsPlan(items: readonly string[], suppliers: readonly string
 
 /** A choice among words, where a spreadsheet's rule can hold them all; else anything. */
 function choiceOf(options: readonly string[], message: string): Validation | undefined {
-  const fits = options.length > 0 && options.join(",").length <= LONGEST_LIST;
+  const canBeListed = options.every((option) => !/[",]/.test(option));
+  const fits = options.length > 0 && canBeListed && options.join(",").length <= LONGEST_LIST;
   return fits ? { kind: "list", options: [...options], message } : undefined;
 }
 

@@ -23,7 +23,7 @@ export const asked: Record<string, FieldValue> = {
   site_phone: "555-0101",
   opening: 14,
   dump_at: "Left of the barn, on the gravel",
-  unloads: "we do, with a machine",
+  unloads: "we do with a machine",
   from_day: "2026-12-10",
   to_day: "2026-12-14",
 };
