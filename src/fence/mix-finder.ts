@@ -53,7 +53,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
     question: Question,
     parts: Pick<Search, "classes" | "yardstick" | "limit"> & {
       given?: PanelClass;
-      thin?: boolean;
+      keep?: number;
       surelyPens?: boolean;
     },
   ): Mix[] {
@@ -74,7 +74,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
       ...question,
       ...parts,
       given,
-      thin: parts.thin ?? false,
+      keep: parts.keep ?? Infinity,
       surelyPens: parts.surelyPens ?? true,
       sizeOf,
     };
@@ -88,10 +88,11 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
     const { wanted, tolerance } = question;
     const round = (ROUND_ENOUGH * longest) / Math.PI;
     const limit = Math.max(Math.PI * wanted, Math.PI * longest) + many * longest + EPSILON;
-    if (many === 1 && wanted - (tolerance ?? 0) >= round) {
-      const [mix] = search(question, { classes, yardstick: aroundYardstick, limit, thin: true });
-      if (mix && wanted - Math.abs(mix.size - wanted) >= round) return [mix];
-      if (!mix && tolerance !== undefined) return [];
+    if (wanted - (tolerance ?? 0) >= round) {
+      const mixes = search(question, { classes, yardstick: aroundYardstick, limit, keep: many });
+      const last = mixes.at(-1);
+      if (mixes.length === many && last && wanted - Math.abs(last.size - wanted) >= round) return mixes;
+      if (!last && tolerance !== undefined) return [];
     }
     return search(question, { classes, yardstick: aroundYardstick, limit, surelyPens: false });
   }

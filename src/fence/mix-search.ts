@@ -28,8 +28,8 @@ export interface Search {
   limit: number;
   /** Whether all that is in bounds is a pen of three or more chords with the center inside. */
   surelyPens: boolean;
-  /** Whether of mixes with one weight and one cost only that with the fewest panels counts. */
-  thin: boolean;
+  /** How many of the mixes with one weight and one cost count, those with the fewest panels. */
+  keep: number;
   /** The size of the pen of a mix, NaN where it is none. */
   sizeOf(rank: number): number;
 }
@@ -93,7 +93,7 @@ type Halves = [PartMixes, PartMixes];
 
 /** The mixes of each half of the lengths, but for those with which no mix in bounds would cost `most` or less. */
 function halves(search: Search, order: Order, most: number): Halves {
-  const { given, classes, yardstick, limit, thin } = search;
+  const { given, classes, yardstick, limit, keep } = search;
   const [best] = cheapestForWeight(search);
   const rate = best ? best.price / yardstick.weigh(best.chord) : 0;
   const needed = bounds(search, search.tolerance ?? 0).least;
@@ -116,7 +116,7 @@ function halves(search: Search, order: Order, most: number): Halves {
       weigh: yardstick.weigh,
       limit,
       room: MOST_HELD,
-      thin,
+      keep,
       budget,
     });
   }) as Halves;

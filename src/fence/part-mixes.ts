@@ -26,8 +26,8 @@ export interface PartMixesOptions {
   limit: number;
   /** The most mixes to hold. */
   room: number;
-  /** Whether, of mixes with one weight (and one cost, in the order of cost), only the best is kept. */
-  thin: boolean;
+  /** Of mixes with one weight (and one cost, in the order of cost), how many of the best are kept; in the order of weight one. */
+  keep: number;
   /** No part of a mix that even at the cheapest rate for the weight still needed must cost more than `most`. */
   budget: { most: number; rate: number; needed: number };
 }
@@ -58,7 +58,7 @@ export function partMixes(
  * and one panel more on the first mix already out that has had none added.
  */
 function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOptions): PartMixes {
-  const { order, limit, thin, budget } = options;
+  const { order, limit, keep, budget } = options;
   const weight = options.weigh(panels.chord);
   const [leadStep, followStep] = order === "cost" ? [panels.price, weight] : [weight, panels.price];
   const most = panels.ranks.length;
@@ -66,7 +66,7 @@ function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOption
   if (room > options.room) throw new TooManyMixes();
   // A mix that has used up the stock cannot stand in for one that has not: those are thinned when all are there.
   const stockBinds = most * weight <= limit;
-  const thinNow = thin && !stockBinds;
+  const keepNow = stockBinds ? Infinity : keep;
   const out = emptyList(room);
   const { lead, follow, rank, count } = out;
   const weights = order === "cost" ? follow : lead;
@@ -77,7 +77,7 @@ function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOption
     const nextLead = grows ? lead[j] + leadStep : Infinity;
     const nextFollow = grows ? follow[j] + followStep : Infinity;
     if (i < base.length && !before(nextLead, nextFollow, base.lead[i], base.follow[i])) {
-      const at = put(out, base.lead[i], base.follow[i], base.rank[i], base.count[i], thinNow, order);
+      const at = put(out, base.lead[i], base.follow[i], base.rank[i], base.count[i], keepNow, order);
       if (at >= 0) used[at] = 0;
       i++;
     } else if (grows) {
@@ -86,10 +86,10 @@ function withClass(base: PartMixes, panels: PanelClass, options: PartMixesOption
       const dear = cost + budget.rate * Math.max(0, budget.needed - weights[j] - weight) > budget.most;
       const at = dear
         ? -1
-        : put(out, nextLead, nextFollow, rank[j] + panels.ranks[n], count[j] + 1, thinNow, order);
+        : put(out, nextLead, nextFollow, rank[j] + panels.ranks[n], count[j] + 1, keepNow, order);
       if (at >= 0) used[at] = n + 1;
       j++;
-    } else return thin && stockBinds ? thinned(out, order) : out;
+    } else return keep < Infinity && stockBinds ? thinned(out, keep, order) : out;
   }
 }
 
@@ -102,10 +102,10 @@ function roomFor(base: PartMixes, weight: number, most: number, { order, limit }
   return room;
 }
 
-function thinned(mixes: PartMixes, order: Order): PartMixes {
+function thinned(mixes: PartMixes, keep: number, order: Order): PartMixes {
   const out = emptyList(mixes.length);
   for (let i = 0; i < mixes.length; i++)
-    put(out, mixes.lead[i], mixes.follow[i], mixes.rank[i], mixes.count[i], true, order);
+    put(out, mixes.lead[i], mixes.follow[i], mixes.rank[i], mixes.count[i], keep, order);
   return out;
 }
 
@@ -113,8 +113,8 @@ const before = (leadA: number, followA: number, leadB: number, followB: number) 
   leadA < leadB - NOISE || (leadA <= leadB + NOISE && followA < followB);
 
 /**
- * Puts a mix behind the last, or in the last one's place where only the better of two stays. Gives its place, -1 where
- * it is left out.
+ * Puts a mix behind the last, or in the place of the worst of those alike where no more are kept. Gives its place, -1
+ * where it is left out.
  */
 function put(
   out: PartMixes,
@@ -122,14 +122,15 @@ function put(
   follow: number,
   rank: number,
   count: number,
-  thin: boolean,
+  keep: number,
   order: Order,
 ): number {
   let at = out.length;
-  if (thin && at > 0 && lead - out.lead[at - 1] <= NOISE) {
+  if (keep < Infinity && at > 0 && lead - out.lead[at - 1] <= NOISE) {
     if (order === "weight") return -1;
-    if (Math.abs(follow - out.follow[at - 1]) <= NOISE) {
-      at--;
+    const worst = worstAlike(out, follow, keep);
+    if (worst >= 0) {
+      at = worst;
       if (count > out.count[at] || (count === out.count[at] && rank < out.rank[at])) return -1;
     }
   }
@@ -137,6 +138,21 @@ function put(
   out.follow[at] = follow;
   out.rank[at] = rank;
   out.count[at] = count;
-  out.length = at + 1;
+  out.length = Math.max(out.length, at + 1);
   return at;
+}
+
+/** Of the last mixes with the last one's lead and this follow, the one with the most panels; -1 where fewer than `keep` are there. */
+function worstAlike(
+  { lead, follow: follows, rank, count, length }: PartMixes,
+  follow: number,
+  keep: number,
+): number {
+  let worst = length - 1;
+  for (let k = length - 1; k >= length - keep; k--) {
+    const isAlike = k >= 0 && lead[length - 1] - lead[k] <= NOISE && Math.abs(follow - follows[k]) <= NOISE;
+    if (!isAlike) return -1;
+    if (count[k] > count[worst] || (count[k] === count[worst] && rank[k] < rank[worst])) worst = k;
+  }
+  return worst;
 }

@@ -56,6 +56,21 @@ describe("nearestMixes", () => {
     }
   });
 
+  it("answers for six lengths and four gates at 200 ft, with mixes that are all as near where many are", () => {
+    for (const lengths of [[16, 14, 12, 10, 8, 5.5], [6, 5.5, 5, 4.5, 4, 3.5]]) {
+      const gates = [12, 10, 8, 4];
+      const job = { diameter: 200, panels: lengths.map((length) => ({ length })), gates, pinGap: 0, fit: "nearest" } as const;
+      const mixes = nearestMixes(job, 3);
+      expect(mixes[0]).toEqual(panelMix({ ...job, ...whole }));
+      const off = (counts: number[]) =>
+        Math.abs(counts.reduce((sum, n, i) => sum + n * lengths[i], 34) / Math.PI - 200);
+      const pieces = (counts: number[]) => counts.reduce((sum, n) => sum + n, 0);
+      for (const mix of mixes) expect(off(mix)).toBeCloseTo(off(mixes[0]), 9);
+      expect(mixes.map(pieces)).toEqual(mixes.map(pieces).sort((a, b) => a - b));
+      expect(new Set(mixes.map(String)).size).toBe(3);
+    }
+  }); // prettier-ignore
+
   it("gives fewer where the stock leaves fewer pens", () => {
     const panels = [{ length: 12, stock: 4 }];
     expect(nearestMixes({ diameter: 15, panels, gates: [], pinGap: 0, fit: "nearest" }, 3)).toEqual([
