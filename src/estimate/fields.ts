@@ -212,6 +212,9 @@ export const fields: readonly Field[] = [
     field("Posts stand above ground", "Altura sobre el suelo", {
       key: "post_height", kind: "length", unit: "ft", range: [2, 12], default: 5, section: "fence", decides: true,
     }),
+    field("Open under the lowest rail", "Libre bajo el travesaño más bajo", {
+      key: "rail_under", kind: "length", unit: "in", range: [0, 36], default: 10, section: "fence", documents: onLayout,
+    }),
     instead("line_posts", "Line posts", "Postes de línea", "fence"),
     instead("gate_posts", "Gate posts", "Postes de puerta", "fence"),
     instead("rails", "Lengths of rail", "Piezas de travesaño", "fence"),

@@ -1,5 +1,5 @@
 import { feetInches } from "../units/feet-inches";
-import { type Question } from "./fields";
+import { type Language, type Question } from "./fields";
 import { belongs, postFences, type Structure } from "./structures";
 
 const amount = (value: number, unit: string) =>
@@ -53,6 +53,16 @@ export const messages = {
   ownLoads:
     "Loads that you set yourself belong to one estimate: clear them before estimates are priced as one, so that their loads can be counted together.",
   deepFooting: "Loose sand over 6 in strains tendons",
+  railHeights: {
+    en: (middles: string[], between: string) =>
+      middles.length === 1
+        ? `The rail's middle is ${middles[0]} above the ground.`
+        : `Middles of the rails above the ground: ${middles.join(", ")}; ${between} open between them.`,
+    es: (middles: string[], between: string) =>
+      middles.length === 1
+        ? `El centro del travesaño va a ${middles[0]} del suelo.`
+        : `Centros de los travesaños sobre el suelo: ${middles.join(", ")}; ${between} libres entre ellos.`,
+  } satisfies Record<Language, (middles: string[], between: string) => string>,
   compare: {
     howMany: (least: number, most: number) => `Write ${least} to ${most} sizes, separated by commas.`,
     twice: (size: string) => `${size} is there twice.`,

@@ -15,21 +15,26 @@ export const postSizes: Record<string, Section> = {
   "10 in round": round(10),
 };
 
-/** Stock for rails: thickness of a board or diameter of a pipe, in, and the lengths it is sold in, ft. */
+/** Stock for rails: thickness and face width of a board or diameter of a pipe, in, and the lengths it is sold in, ft. */
 export interface RailStock {
   thickness: number;
+  width: number;
   lengths: readonly number[];
 }
 
 const board = (size: string): RailStock => ({
-  thickness: lumber(size).thickness,
+  ...lumber(size),
   lengths: STOCK_LENGTHS,
 });
 
 /** Lengths that pipe for fences is sold in, ft (common practice, no source). */
 const PIPE_LENGTHS: readonly number[] = [20, 21, 24, 32];
 
-const pipe = (diameter: number): RailStock => ({ thickness: diameter, lengths: PIPE_LENGTHS });
+const pipe = (diameter: number): RailStock => ({
+  thickness: diameter,
+  width: diameter,
+  lengths: PIPE_LENGTHS,
+});
 
 /** The rails that a job can choose. Boards are dressed lumber; pipe is named by its outside diameter. */
 export const railStocks: Record<string, RailStock> = {

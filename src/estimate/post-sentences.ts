@@ -1,8 +1,12 @@
 import { gatePostAdequacy } from "../fence/hung-gate";
+import { railHeights } from "../fence/rail-heights";
+import { INCHES_PER_FOOT } from "../units/conversion";
 import { inchesAlone } from "../units/feet-inches";
-import { choiceOf, lengthsIn, type Job } from "./job";
+import { Refusal } from "../units/refusal";
+import { type Language } from "./fields";
+import { answerOf, choiceOf, lengthsIn, type Job } from "./job";
 import { messages } from "./messages";
-import { postSizes } from "./post-choices";
+import { postSizes, railStocks } from "./post-choices";
 import { type PostWork } from "./post-work";
 import { countInWords, pieceInWords } from "./sentences";
 
@@ -24,6 +28,27 @@ export function railsSentence(job: Job, { rails: { cut, stock, runs } }: PostWor
   const head = `Rails: ${countInWords(cut)} lengths of ${choiceOf(job, "rail_stock")}, ${pieceInWords(stock)}.`;
   const straight = runs.some(({ spans, decidedBy }) => spans && decidedBy === undefined);
   return [head, ...(straight ? [messages.straightRails] : []), ...decided].join(" ");
+}
+
+/** The rows of rails of a job as they stand on its posts. Refuses rows that do not fit. */
+export const railHeightsOf = (job: Job) =>
+  railHeights({
+    rows: answerOf(job, "rail_rows"),
+    width: railStocks[choiceOf(job, "rail_stock")].width,
+    under: Number(job.rail_under ?? 0),
+    height: answerOf(job, "post_height") * INCHES_PER_FOOT,
+  });
+
+/** How high the rails stand, in English or Spanish; where they do not fit, why. */
+export function railHeightsSentence(job: Job, language: Language = "en"): string {
+  try {
+    const { middles, between } = railHeightsOf(job);
+    const inches = (value: number) => inchesAlone(value, 8, language === "en" ? "words" : "signs");
+    return messages.railHeights[language](middles.map(inches), inches(between));
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return `${refusal.message[0].toUpperCase()}${refusal.message.slice(1)}.`;
+  }
 }
 
 /** What to think over about the posts: a gate post that is none too heavy for the widest leaf, and a depth that is for screening only. */

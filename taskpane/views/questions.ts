@@ -1,7 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf, fieldsOf, type Field, type SlotList } from "../../src/estimate/fields";
 import { structureOf } from "../../src/estimate/job";
-import { postCautions, railsSentence, settingSentence } from "../../src/estimate/post-sentences";
+import {
+  postCautions,
+  railHeightsSentence,
+  railsSentence,
+  settingSentence,
+} from "../../src/estimate/post-sentences";
 import { type PostWork } from "../../src/estimate/post-work";
 import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
@@ -137,6 +142,7 @@ function postsView({ panel }: Context, work: PostWork): TemplateResult {
   const { good } = panel.state;
   return html`<p class="beside">${unbroken(settingSentence(good, work))}</p>
     <p class="beside">${unbroken(railsSentence(good, work))}</p>
+    <p class="beside">${unbroken(railHeightsSentence(good))}</p>
     ${postCautions(good, work).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }
 

@@ -3,7 +3,12 @@ import { estimate } from "../../src/estimate/estimate";
 import { newJob, type Job } from "../../src/estimate/job";
 import { isPosted } from "../../src/estimate/pen";
 import { postPen } from "../../src/estimate/post-pen";
-import { postCautions, railsSentence, settingSentence } from "../../src/estimate/post-sentences";
+import {
+  postCautions,
+  railHeightsSentence,
+  railsSentence,
+  settingSentence,
+} from "../../src/estimate/post-sentences";
 import { examplePrices } from "../../src/estimate/prices";
 import { otherSizesSentence, penSentence } from "../../src/estimate/sentences";
 import { postLayout } from "../../src/fence/post-layout";
@@ -127,6 +132,16 @@ describe("posts in a builder's words", () => {
     expect(railsSentence(jobOf({}), work!)).toMatch(
       /^Rails: 50 lengths of 2x6 board, 16 ft\. One bay a piece: /,
     );
+  });
+
+  it("says how high the rails stand, in both languages, and why where they do not fit", () => {
+    expect(railHeightsSentence(jobOf({}))).toBe(
+      "Middles of the rails above the ground: 12 3/4 in, 27 5/8 in, 42 3/8 in, 57 1/4 in; 9 3/8 in open between them.",
+    );
+    expect(railHeightsSentence(jobOf({ rail_rows: 1 }), "es")).toBe(
+      'El centro del travesaño va a 57 1/4" del suelo.',
+    );
+    expect(railHeightsSentence(jobOf({ rail_rows: 10 }))).toMatch(/^10 rows of 5\.5 in, .* higher posts\.$/);
   });
 
   it("warns of a gate post that is light for the widest leaf, and of a depth that is for screening only", () => {

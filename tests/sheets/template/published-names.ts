@@ -523,6 +523,7 @@ beyond stock = cell of beyond_stock
 frame less opening = cell of frame_less_opening
 bow height = cell of bow_height
 bow height in feet and inches = feet and inches of bow_height
+rail under = cell of rail_under
 `
   .trim()
   .split("\n");
