@@ -1,4 +1,6 @@
-import { html, render } from "lit/html.js";
+import { html, nothing, render } from "lit/html.js";
+import { structureOf } from "../src/estimate/job";
+import { belongs } from "../src/estimate/structures";
 import { type WorkbookHost } from "../src/hosts/host";
 import { commandsOf } from "./commands";
 import { type Command } from "./command";
@@ -15,6 +17,13 @@ import { totalsView } from "./views/totals";
 
 /** The sections under the questions, in their order. */
 const sections: readonly LazySection[] = [
+  {
+    id: "mixes",
+    title: "Best mixes of panels",
+    hint: "What closes the pen, and what it costs",
+    structures: ["panel pen"],
+    load: async () => (await import("./mixes/view")).mixesSection(),
+  },
   {
     id: "layout",
     title: "Layout sheet for the crew",
@@ -70,12 +79,14 @@ export function mountPanel(root: HTMLElement, host: WorkbookHost, more: readonly
     },
   };
   function show(): void {
+    const structure = structureOf(panel.state.good);
     render(
       html`<div class="penstake-panel">
         ${headView(context)}
         <div class="body">
           ${questionsView(context)} ${moreView(context)}
-          ${sections.map((section) => lazySection(context, section))} ${commandsView(context)}
+          ${sections.map((section) => (belongs(section, structure) ? lazySection(context, section) : nothing))}
+          ${commandsView(context)}
         </div>
         ${totalsView(context)}
       </div>`,

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import { type OfStructures } from "../src/estimate/structures";
 import { type Context } from "./views/context";
 
 /** What a section of the panel shows once its script is there. */
@@ -14,7 +15,7 @@ export interface LazyPart {
 }
 
 /** A section of the panel, fetched when it is first opened. */
-export interface LazySection extends LazyPart {
+export interface LazySection extends LazyPart, OfStructures {
   title: string;
   hint: string;
 }
@@ -30,9 +31,13 @@ const say = {
 
 /** A section that opens under its title, and fetches what it shows when it is opened. */
 export function lazySection(context: Context, section: LazySection): TemplateResult {
-  const opened = ({ target }: Event) =>
-    (target as HTMLDetailsElement).open ? void openSection(context, section) : undefined;
-  return html`<details class="more" id="penstake-${section.id}" @toggle=${opened}>
+  const toggled = ({ target }: Event) => toggleSection(context, section, (target as HTMLDetailsElement).open);
+  return html`<details
+    class="more"
+    id="penstake-${section.id}"
+    ?open=${context.page.open?.[section.id] ?? false}
+    @toggle=${toggled}
+  >
     <summary>${section.title} <span class="beside">${section.hint}</span></summary>
     ${bodyOf(context, section)}
   </details>`;
@@ -51,6 +56,15 @@ function bodyOf(context: Context, section: LazyPart) {
   if (state !== "failed") return state.view(context);
   return html`<p class="refusal" role="alert">${say.failed}</p>
     <button type="button" @click=${() => void openSection(context, section)}>${say.again}</button>`;
+}
+
+/** Keeps whether a section stands open. When it opens it is fetched, or shown anew where it is there already. */
+export function toggleSection(context: Context, section: LazySection, open: boolean): void {
+  const { page, changed } = context;
+  page.open = { ...page.open, [section.id]: open };
+  if (!open) return;
+  if (typeof page.sections[section.id] === "object") changed();
+  else void openSection(context, section);
 }
 
 /** Fetches a section unless it is there or on its way; after a failure it is fetched again. */

@@ -59,7 +59,8 @@ const partNames: Record<string, string> = {
   left: "left over",
 };
 
-const capitalized = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+/** A sentence that begins with a capital. */
+export const capitalized = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** What a keyed cell of an estimate is called. */
 export function keyLabel(key: string): string {

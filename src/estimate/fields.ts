@@ -36,7 +36,7 @@ export const arenaSizeMeanings = ["inside clear", "post line", "outside"] as con
 /** The sides of an arena as seen from its near end, looking along its length: where gates stand. */
 export const arenaSides = ["near end", "far end", "left side", "right side"] as const;
 /** Whether more panels than are on hand may come into a pen. */
-export const beyondStock = ["are bought", "are not used"] as const;
+export const beyondStock = ["bought", "not used"] as const;
 
 /** What a pen can be for. */
 export const purposes = ["ground work", "riding", "starting rank horses", "cattle"] as const;
@@ -169,7 +169,7 @@ export const fields: readonly Field[] = [
     ...only("panel pen",
       ...onHandOfSlots("panel", "Panels of length", "Paneles de largo", "fence"),
       field("Panels beyond those on hand", "Paneles que no hay", {
-        key: "beyond_stock", kind: "choice", options: beyondStock, default: "are bought", section: "fence",
+        key: "beyond_stock", kind: "choice", options: beyondStock, default: "bought", section: "fence",
       }),
     ),
   ), // prettier-ignore

@@ -56,19 +56,23 @@ export function piecesSentence({
   return withGates(panels, gates);
 }
 
-/** What of the panels on hand a pen uses and leaves: "Of 20 panels of 12 ft on hand 18 are used, two left over"; "" where none are on hand. */
+/** How large a panel pen is: "68 ft 3 in across the pins, 67 ft 2 3/4 in clear inside". */
+export const panelSizesSentence = ({ pinCircle, insideClear }: PanelPen) =>
+  `${sizeInWords(pinCircle)} across the pins, ${sizeInWords(insideClear)} clear inside`;
+
+/** What of the panels on hand a pen uses and leaves: "Of the panels on hand: 18 of 12 ft used, two left over"; "" where none are on hand. */
 export function onHandSentence({ counts, lengths, onHand }: PanelPen): string {
   const parts = onHand.flatMap((hand, k) => {
     if (hand === 0 || lengths[k] === null) return [];
     const used = Math.min(hand, counts[k] ?? 0);
     const over = hand - used;
     const left = over === 0 ? "none left over" : `${countInWords(over)} left over`;
-    return [`${countInWords(used)} of ${pieceInWords(lengths[k]!)} used, ${left}`];
+    return [`${used === 0 ? "none" : countInWords(used)} of ${pieceInWords(lengths[k]!)} used, ${left}`];
   });
   return parts.length === 0 ? "" : `Of the panels on hand: ${parts.join("; ")}`;
 }
 
-/** What passes a pen's gates: "Gate opening 7 ft 8 in, under a bow of 9 ft"; "" where there is no gate. */
+/** What passes a pen's gates: "Clear through the gate: 7 ft 8 in, under a bow of 9 ft"; "" where there is no gate. */
 export function openingsSentence({ openings, bow }: PanelPen): string {
   if (openings.length === 0) return "";
   const sizes = listed(grouped(openings).map(([opening]) => pieceInWords(opening)));
@@ -106,7 +110,7 @@ function postArenaSentence(arena: ArenaOfPosts): string {
 export function penSentence(pen: Pen): string {
   switch (pen.structure) {
     case "panel pen":
-      return `${piecesSentence(pen)}: ${sizeInWords(pen.pinCircle)} across the pins, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`;
+      return `${piecesSentence(pen)}: ${panelSizesSentence(pen)}, ${sizeInWords(pen.outside)} outside`;
     case "post pen":
       return `${postsSentence(pen)}: ${sizeInWords(pen.postCircle)} across the posts, ${sizeInWords(pen.insideClear)} clear inside, ${sizeInWords(pen.outside)} outside`;
     case "panel arena":

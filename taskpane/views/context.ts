@@ -9,6 +9,8 @@ export interface PageState {
   opened: Record<SlotList, number>;
   /** The sections that were opened, by id. */
   sections: Record<string, SectionState | undefined>;
+  /** Those of them that stand open now. */
+  open?: Record<string, boolean | undefined>;
   piece?: number;
 }
 

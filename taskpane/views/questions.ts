@@ -133,8 +133,9 @@ export function questionView(context: Context, field: Field, more: { remove?(): 
 function fenceView(context: Context, { pen, sand, work }: Estimate): TemplateResult | typeof nothing {
   if (work) return postsView(context, work);
   if (pen.structure !== "panel pen") return nothing;
-  const said = [onHandSentence(pen), openingsSentence(pen), ...gateCautions(pen, sand.delivered)];
-  return html`${said.filter(Boolean).map((one) => html`<p class="beside">${unbroken(one)}</p>`)}`;
+  const said = [onHandSentence(pen), openingsSentence(pen)].filter(Boolean);
+  return html`${said.map((one) => html`<p class="beside">${unbroken(one)}</p>`)}
+  ${gateCautions(pen, sand.delivered).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }
 
 /** How the posts are set, what decides the rails, and what to think over. */

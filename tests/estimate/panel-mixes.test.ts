@@ -59,7 +59,7 @@ describe("the best mixes of panels", () => {
   });
 
   it("keep to the panels on hand where no others are used, and tell what is left of them", () => {
-    const hand = { panel_2: 10, panel_1_stock: 9, panel_2_stock: 30, beyond_stock: "are not used" };
+    const hand = { panel_2: 10, panel_1_stock: 9, panel_2_stock: 30, beyond_stock: "not used" };
     const { best } = mixes(hand);
     for (const { pen } of best) expect(pen.counts[0]).toBeLessThanOrEqual(9);
     expect(onHandSentence(best[0].pen)).toMatch(/left over/);
@@ -74,7 +74,7 @@ describe("the best mixes of panels", () => {
 
   it("say why nothing closes", () => {
     expect(() => mixes({ gate_1: 40, size: 9 })).toThrow(/gates? alone/);
-    expect(() => mixes({ panel_1_stock: 1, beyond_stock: "are not used" })).toThrow(/close no pen/);
+    expect(() => mixes({ panel_1_stock: 1, beyond_stock: "not used" })).toThrow(/close no pen/);
   });
 });
 

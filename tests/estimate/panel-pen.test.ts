@@ -21,20 +21,23 @@ describe("panels on hand", () => {
     expect(onHandSentence(panelPen(job(all)))).toBe(
       "Of the panels on hand: 17 of 12 ft used, three left over",
     );
+    expect(onHandSentence(panelPen(job({ panel_2: 10, panel_2_use: 0, panel_2_stock: 4 })))).toBe(
+      "Of the panels on hand: none of 10 ft used, four left over",
+    );
     expect(onHandSentence(panelPen(job({})))).toBe("");
   });
 
   it("change no pen while others may be bought, and are all there is where they may not", () => {
     const hand = { panel_2: 10, panel_1_stock: 9, panel_2_stock: 30 };
     expect(panelPen(job(hand)).counts).toEqual(panelPen(job({ panel_2: 10 })).counts);
-    const { counts } = panelPen(job({ ...hand, beyond_stock: "are not used" }));
+    const { counts } = panelPen(job({ ...hand, beyond_stock: "not used" }));
     expect(counts[0]).toBeLessThanOrEqual(9);
     expect(12 * counts[0]! + 10 * counts[1]! + 8).toBeCloseTo(66 * Math.PI, -1);
-    expect(() => panelPen(job({ panel_1_stock: 1, beyond_stock: "are not used" }))).toThrow(/close no pen/);
+    expect(() => panelPen(job({ panel_1_stock: 1, beyond_stock: "not used" }))).toThrow(/close no pen/);
   });
 
   it("are not asked of where the user set every count", () => {
-    expect(panelPen(job({ panel_1_use: 6, beyond_stock: "are not used" })).counts[0]).toBe(6);
+    expect(panelPen(job({ panel_1_use: 6, beyond_stock: "not used" })).counts[0]).toBe(6);
   });
 });
 

@@ -1,5 +1,5 @@
 import { html } from "lit/html.js";
-import { openSection, type LazySection, type SectionBody } from "../../taskpane/sections";
+import { openSection, toggleSection, type LazySection, type SectionBody } from "../../taskpane/sections";
 import { type Context, type PageState } from "../../taskpane/views/context";
 
 const body: SectionBody = { view: () => html`<p>there</p>` };
@@ -32,5 +32,17 @@ describe("a section that is loaded when it is opened", () => {
     await openSection(context, one);
     await openSection(context, one);
     expect(seen).toEqual(["loading", "failed", "loading", body]);
+  });
+
+  it("is remembered as open or closed, and shown anew when it opens again", async () => {
+    const one = section(() => Promise.resolve(body));
+    const { context, seen } = page(one);
+    toggleSection(context, one, true);
+    await new Promise((resolve) => setTimeout(resolve));
+    expect([context.page.open, seen]).toEqual([{ one: true }, ["loading", body]]);
+    toggleSection(context, one, false);
+    expect([context.page.open, seen.length]).toEqual([{ one: false }, 2]);
+    toggleSection(context, one, true);
+    expect([context.page.open, seen.length]).toEqual([{ one: true }, 3]);
   });
 });
