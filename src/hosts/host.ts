@@ -51,6 +51,20 @@ export interface RewrittenCell extends FilledCell {
   style?: "fixed" | "live";
 }
 
+/** A workbook file that came in: each host takes the form that it needs, and only when it needs it. */
+export interface IncomingFile {
+  /** The file itself, in base64. */
+  base64(): string;
+  /** What it holds, and in sentences what of it could not be read. Throws a HostError where it is no sound .xlsx file. */
+  content(): Promise<{ content: WorkbookContent; lost: string[] }>;
+}
+
+/** The names that the sheets of a file got, in its order, and in sentences what could not be carried over. */
+export interface InsertedSheets {
+  names: string[];
+  lost: string[];
+}
+
 /**
  * A workbook that the panel works in. Every refusal is a HostError whose message says what happened, why, and what
  * to do next. Nothing is ever written over a cell that holds something, except the cells that `update` and `rewrite`
@@ -72,6 +86,8 @@ export interface WorkbookHost {
    * nothing. Says in sentences what this host could not carry over. Refuses a name that exists.
    */
   fillCopy(sheet: string, name: string, cells: FilledCell[]): Promise<string[]>;
+  /** Adds the sheets of a file under names that are free, and shows the first: all of them or none. */
+  insertSheets(file: IncomingFile): Promise<InsertedSheets>;
   /** Replaces what the named cells hold, in one step of undo: all of them, or the workbook stays as it was. */
   rewrite(sheet: string, cells: RewrittenCell[]): Promise<void>;
   /** Opens a workbook file, given in base64, as a new workbook beside the present one; present where `can` says so. */

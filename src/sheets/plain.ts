@@ -52,9 +52,15 @@ export function plainExpression(whole: Expression, around: Surroundings): Expres
 
 /** True of a call such as INDEX(PEN.LOADS(…),2): one count of several, which needs no list in the formula. */
 function picksResult(whole: Expression & { kind: "call" }): boolean {
-  const settled = whole.arguments.every((term) => term?.kind === "pen" || term?.kind === "constant");
+  const settled = whole.arguments.every(
+    (term) => term && (/^(?:pen|constant)$/.test(term.kind) || countsRows(term)),
+  );
   return settled && asksPen(whole) && whole.name in sheetFunctions;
 }
+
+/** True of a count of rows, which says the same whatever stands in them. */
+const countsRows = (term: Expression) =>
+  term.kind === "call" && term.name === "ROWS" && term.arguments.every((rows) => rows?.kind === "range");
 
 /** A value as a formula can hold it: several as an array constant. */
 function written(value: Value): Expression {

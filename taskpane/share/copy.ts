@@ -1,3 +1,4 @@
+import { base64 } from "../../src/hosts/base64";
 import { HostError, type WorkbookHost } from "../../src/hosts/host";
 import { svgToPng } from "../../src/hosts/svg-to-png";
 import { nameErrors, plainCopy, type PlainCopyWish } from "../../src/sheets/plain-copy";
@@ -35,11 +36,3 @@ const handedOver =
     const { download } = await import("../workbook-ask");
     download(name, new Blob([bytes as Uint8Array<ArrayBuffer>], { type: xlsxType }));
   };
-
-/** Bytes in base64, by pieces that a call can take. */
-export function base64(bytes: Uint8Array): string {
-  let text = "";
-  for (let at = 0; at < bytes.length; at += 0x8000)
-    text += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
-  return btoa(text);
-}

@@ -9,4 +9,8 @@ export const messages = {
     `${cells === 1 ? "1 cell keeps its braces" : `${cells} cells keep their braces`}: see the list.`,
   holdsSomething: (where: string) => `${where} holds something. Select an empty cell, or type the braces into your text yourself.`,
   inserted: (braces: string, where: string) => `${braces} stands in ${where}.`,
+  tooLarge: (name: string, megabytes: number) => `${name} is larger than ${megabytes} MB. Save the sheets of your template in a file by themselves.`,
+  notXlsx: (name: string) => `${name} is no .xlsx file. Save it as .xlsx in a spreadsheet, then try again.`,
+  added: (names: readonly string[]) =>
+    `Added: ${names.join(", ")}.${names.length > 1 ? ` ${names[0]} is shown.` : ""} The file itself stays as it is.`,
 }; // prettier-ignore

@@ -1,4 +1,5 @@
-import { HostError, type WorkbookHost } from "../../src/hosts/host";
+import { base64 } from "../../src/hosts/base64";
+import { HostError, type IncomingFile, type WorkbookHost } from "../../src/hosts/host";
 import { address } from "../../src/sheets/address";
 import { isEstimate, readEstimate } from "../../src/sheets/keyed";
 import { fillTemplate, type Filled } from "../../src/sheets/template/filling";
@@ -48,3 +49,20 @@ export async function insertField(panel: Controller, host: WorkbookHost, braces:
   panel.see(await host.look());
   return messages.inserted(braces, where);
 }
+
+/** The largest file that is taken as a template, in MB: what Excel on the web takes in one request, in base64. */
+const largest = 3.5;
+
+/** Adds the sheets of an .xlsx file to the workbook as templates, and shows the first of them. */
+export async function addFromFile(panel: Controller, host: WorkbookHost, file: File): Promise<string> {
+  if (!/\.xlsx$/i.test(file.name)) throw new HostError(messages.notXlsx(file.name));
+  if (file.size > largest * 2 ** 20) throw new HostError(messages.tooLarge(file.name, largest));
+  const { names, lost } = await host.insertSheets(incoming(new Uint8Array(await file.arrayBuffer())));
+  panel.see(await host.look());
+  return [messages.added(names), ...lost].join(" ");
+}
+
+const incoming = (bytes: Uint8Array): IncomingFile => ({
+  base64: () => base64(bytes),
+  content: async () => (await import("../../src/hosts/xlsx/xlsx")).readXlsx(bytes),
+});

@@ -7,7 +7,7 @@ import { type Cell } from "../../src/units/cell";
 import { cellText, money } from "../shown";
 import { type SectionBody } from "../sections";
 import { type Context } from "../views/context";
-import { fillCopy, filledNow, insertField } from "./template-command";
+import { addFromFile, fillCopy, filledNow, insertField } from "./template-command";
 
 const say = {
   how: "Write fields in single braces into any sheet of yours, such as {total} or Pen of {size} with {panels} panels. A filled copy points each of them at the estimate.",
@@ -23,6 +23,7 @@ const say = {
   cells: (count: number, sheet: string) => `${sheet} has fields in ${count === 1 ? "1 cell" : `${count} cells`}.`,
   check: "Check its fields",
   allKnown: "Every field is known.",
+  fromFile: "Add a template from a file",
   more: (count: number) => `${count} more: search to see them.`,
 }; // prettier-ignore
 
@@ -42,7 +43,8 @@ export function templatesSection(): SectionBody {
   return {
     view: (context) =>
       html`<p class="beside">${say.how}</p>
-        ${fillView(context, kept)} ${searchView(context, kept)} ${listView(context, kept)}`,
+        ${fillView(context, kept)} ${fileView(context)} ${searchView(context, kept)}
+        ${listView(context, kept)}`,
   };
 }
 
@@ -66,6 +68,22 @@ function fillView({ panel, host, changed }: Context, kept: Remembered) {
     </section>
     ${known ? unfilledView(known) : nothing}`;
 } // prettier-ignore
+
+/** A file of the user's choice, as a button; the choice is let go of at once, so that the same file can be chosen again. */
+const fileView = ({ panel, host }: Context) =>
+  html`<label class="from-file">
+    ${say.fromFile}
+    <input
+      type="file"
+      accept=".xlsx"
+      ?disabled=${panel.busy}
+      @change=${({ target }: Event) => {
+        const input = target as HTMLInputElement;
+        const file = input.files?.[0];
+        if (file) void panel.run(() => addFromFile(panel, host, file)).finally(() => (input.value = ""));
+      }}
+    />
+  </label>`;
 
 const unfilledView = ({ unfilled }: Filled) =>
   unfilled.length === 0

@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { address } from "../../src/sheets/address";
 import "../share/share.css";
-import "../share/share.css";
 import { carryOut, lookAhead, then, type Change, type Kind } from "../share/change";
 import { makePlainCopy } from "../share/copy";
 import { messages } from "../share/messages";

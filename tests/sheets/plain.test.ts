@@ -40,6 +40,7 @@ test("each call becomes its value as a literal, and what stands around it stays 
     ['="Fence "&PEN.TEXT(B1)', `"Fence "&"30' 4"""`],
     ["=IFERROR(PEN.NONE(B1),B2)", "IFERROR(#N/A,B2)"],
     ["=INDEX(PEN.LOADS(B1),2)", "1"],
+    ["=INDEX(PEN.LOADS(B1),ROWS(B$1:B2))", "1"],
     ["=INDEX(PEN.LOADS(B1),B2)", "INDEX({2;1},B2)"],
     ["=SUM(PEN.TABLE(B1),B2)", 'SUM({"kind",TRUE;1.5,#N/A},B2)'],
     ["=PEN.AREA(PEN.AREA(B1))", "1296"],

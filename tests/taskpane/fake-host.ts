@@ -4,6 +4,7 @@ import {
   HostError,
   type CellChange,
   type FilledCell,
+  type IncomingFile,
   type RewrittenCell,
   type SheetContent,
   type WorkbookHost,
@@ -14,6 +15,7 @@ import { expression, saying, type Expression } from "../../src/sheets/expression
 import { liveFormula } from "../../src/sheets/formula";
 import { parseFormula } from "../../src/sheets/parse";
 import { type SheetPlan } from "../../src/sheets/plan";
+import { underFreeNames } from "../../src/sheets/renamed";
 import { contentOfRead } from "../../src/sheets/replaced";
 import { pricesMark } from "../../src/sheets/prices";
 
@@ -67,6 +69,22 @@ export class FakeHost implements WorkbookHost {
     this.put(name, cells);
     this.activate(name);
     return [];
+  }
+
+  async insertSheets(file: IncomingFile) {
+    this.begin("insertSheets");
+    const { content, lost } = await file.content();
+    const added = underFreeNames(
+      content.sheets,
+      this.sheets.map(({ name }) => name),
+    );
+    for (const { name, cells } of added) {
+      this.sheets.push({ name, cells: new Map() });
+      for (const { row, column, value, formula } of cells)
+        this.type(name, row, column, formula ?? (value as string));
+    }
+    this.activate(added[0].name);
+    return { names: added.map(({ name }) => name), lost };
   }
 
   async rewrite(sheet: string, cells: RewrittenCell[]) {

@@ -2,7 +2,8 @@ import { HostError } from "../../src/hosts/host";
 import { readXlsx } from "../../src/hosts/xlsx/xlsx";
 import { isPlainCopy, readEstimate } from "../../src/sheets/keyed";
 import { carryOut, lookAhead, then } from "../../taskpane/share/change";
-import { base64, makePlainCopy } from "../../taskpane/share/copy";
+import { base64 } from "../../src/hosts/base64";
+import { makePlainCopy } from "../../taskpane/share/copy";
 import { FakeHost } from "./fake-host";
 import { settled, written } from "./opened";
 

@@ -1,4 +1,6 @@
-import { fillCopy, filledNow, insertField } from "../../taskpane/templates/template-command";
+import { writeXlsx } from "../../src/hosts/xlsx/xlsx";
+import { addFromFile, fillCopy, filledNow, insertField } from "../../taskpane/templates/template-command";
+import { cell, sheet } from "../hosts/xlsx/book";
 import { opened, settled, written } from "./opened";
 
 /** A workbook with an estimate and a template of the user's, selected. */
@@ -91,5 +93,41 @@ describe("a field put into the selected cell", () => {
     const { host, panel } = await opened();
     await panel.run(() => insertField(panel, host, "{total}"));
     expect(host.value("Sheet1", 0, 0)).toBe("{total}");
+  });
+});
+
+describe("a template from a file", () => {
+  const fileOf = async (...sheets: ReturnType<typeof sheet>[]) =>
+    new File([(await writeXlsx({ sheets })) as Uint8Array<ArrayBuffer>], "letters.xlsx");
+
+  it("comes in under a free name, is shown, and is filled from the estimate; its own formulas follow", async () => {
+    const { host, panel } = await withTemplate("mine");
+    const rate = sheet("Rates", [cell(0, 0, 3)]);
+    const letter = sheet("My letter", [cell(0, 0, "{size} ft"), cell(1, 0, 6, { formula: "=Rates!A1*2" }), cell(2, 0, "=1+1")]); // prettier-ignore
+    const file = await fileOf(letter, rate);
+    await panel.run(() => addFromFile(panel, host, file));
+    expect(panel.notice?.text).toMatch(/^Added: My letter 2, Rates. My letter 2 is shown./);
+    expect(host.value("My letter", 0, 1)).toBe("mine");
+    host.type("Rates", 0, 0, 5);
+    expect(host.value("My letter 2", 1, 0)).toBe(10);
+    expect(panel.state.view?.active.name).toBe("My letter 2");
+    await panel.run(() => fillCopy(panel, host));
+    expect(host.value("My letter 2 filled", 0, 0)).toBe("72 ft");
+  });
+
+  it("is refused in a sentence where the file is broken, of another kind or too large, and the workbook stays", async () => {
+    const { host, panel } = await withTemplate("mine");
+    const before = JSON.stringify(host.sheets.map(({ name, cells }) => [name, [...cells]]));
+    const tries: [File, RegExp][] = [
+      [new File(["hello"], "a.xlsx"), /^This file is no \.xlsx workbook/],
+      [new File(["PK\u0003\u0004 broken"], "a.xlsx"), /^This workbook is damaged/],
+      [new File(["a,b"], "prices.csv"), /^prices\.csv is no \.xlsx file/],
+      [new File([new Uint8Array(4 * 2 ** 20)], "big.xlsx"), /^big\.xlsx is larger than 3\.5 MB/],
+    ];
+    for (const [file, sentence] of tries) {
+      await panel.run(() => addFromFile(panel, host, file));
+      expect(panel.notice).toEqual({ kind: "refused", text: expect.stringMatching(sentence) as string });
+    }
+    expect(JSON.stringify(host.sheets.map(({ name, cells }) => [name, [...cells]]))).toBe(before);
   });
 });

@@ -3,21 +3,25 @@ import { isError, type Cell } from "../../units/cell";
 import { address, isSheetName } from "../../sheets/address";
 import { type SheetPlan } from "../../sheets/plan";
 import { pricesMark } from "../../sheets/prices";
+import { underFreeNames } from "../../sheets/renamed";
 import { contentOfPlan, type WorkbookContent } from "../../sheets/workbook-content";
 import {
   type CellChange,
   type FilledCell,
+  type IncomingFile,
+  type InsertedSheets,
   type RewrittenCell,
   type SelectedArea,
   type SheetContent,
   type WorkbookHost,
   type WorkbookView,
 } from "../host";
+import { addSheets } from "./added-sheets";
 import { type GridWorkbook } from "./grid-workbook";
-import { cellHolds, nameRefused, nameTaken, readOnly, writeFailed } from "./messages";
+import { cellHolds, nameRefused, nameTaken, readOnly } from "./messages";
 import { filledCopy } from "./filled-copy";
 import { rewriteCells } from "./put-cells";
-import { furnish, gridSheet, gridValue, selectFirst } from "./sheet-of-content";
+import { gridValue } from "./sheet-of-content";
 import { usedCells } from "./used-cells";
 
 /** The workbook in the page's grid, as the panel sees it. */
@@ -40,24 +44,9 @@ export class BrowserHost implements WorkbookHost {
 
   async write(plans: SheetPlan[]): Promise<void> {
     this.mayChange();
-    const { book, grid } = this.workbook;
     const contents = plans.map((plan) => contentOfPlan(plan));
     this.refuseNames(contents.map(({ name }) => name));
-    const before = book.getActiveSheet();
-    const added: FWorksheet[] = [];
-    await this.workbook.asOneStep(async () => {
-      for (const content of contents)
-        try {
-          const sheet = book.insertSheet(content.name, { sheet: gridSheet(content) });
-          added.push(sheet);
-          await furnish(grid, sheet, content);
-          selectFirst(sheet);
-        } catch {
-          for (const sheet of added.reverse()) book.deleteSheet(sheet);
-          before.activate();
-          throw writeFailed(content.name);
-        }
-    });
+    await addSheets(this.workbook, contents, "last");
     await this.workbook.computed();
   }
 
@@ -72,6 +61,18 @@ export class BrowserHost implements WorkbookHost {
     const lost = await filledCopy(this.workbook, source, name, cells);
     await this.workbook.computed();
     return lost;
+  }
+
+  async insertSheets(file: IncomingFile): Promise<InsertedSheets> {
+    this.mayChange();
+    const { content, lost } = await file.content();
+    const taken = this.workbook.book.getSheets().map((sheet) => sheet.getSheetName());
+    const sheets = underFreeNames(content.sheets, taken);
+    this.refuseNames(sheets.map(({ name }) => name));
+    await addSheets(this.workbook, sheets, "first");
+    // A sheet of the file may look at one that came after it.
+    await this.workbook.recalculate();
+    return { names: sheets.map(({ name }) => name), lost };
   }
 
   async rewrite(sheet: string, cells: RewrittenCell[]): Promise<void> {

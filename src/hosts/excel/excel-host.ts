@@ -24,6 +24,7 @@ export function excelHost(paint: Painter = svgToPng): ExcelHost {
     write: async (plans) => (await import("./write")).writeSheets(plans, paint),
     update: async (...asked) => (await import("./update")).updateCells(...asked),
     fillCopy: async (...asked) => (await import("./copy")).fillCopy(...asked),
+    insertSheets: async (file) => (await import("./insert")).insertSheets(file),
     selection,
     rewrite: async (...asked) => (await import("./update")).rewriteCells(...asked),
     append: async (...asked) => (await import("./update")).appendRows(...asked),

@@ -1,4 +1,4 @@
-import { areasOf, newSheet, usedArea, type Area, type StoredSheet } from "./memory";
+import { areasOf, entered, newSheet, usedArea, type Area, type StoredCell, type StoredSheet } from "./memory";
 import { clearLooks, copyDown } from "./properties";
 
 /** The workbook behind the stand-in. */
@@ -136,12 +136,28 @@ export const ways: Record<string, Step | undefined> = {
   }),
 };
 
-/** The methods that do something and name nothing. */
+/** Adds the sheets of a file, which to the stand-in are sheets of its own in JSON, under names that are free. */
+function insertFile(book: Workbook, file: string): string[] {
+  const text = Buffer.from(file, "base64").toString();
+  if (!text.startsWith("PK")) throw new ActionFailure("InvalidArgument");
+  return (JSON.parse(text.slice(2)) as { name: string; cells: [string, string][] }[]).map(
+    ({ name, cells }) => {
+      let [free, number] = [name, 2];
+      while (findSheet(book, free)) free = `${name} (${number++})`;
+      const held = cells.map(([key, content]): [string, StoredCell] => [key, entered(content)]);
+      book.sheets.push({ ...newSheet(free), cells: new Map(held) });
+      return free;
+    },
+  );
+}
+
+/** The methods that name nothing: what each does, and the value that it answers with, if any. */
 export const methods: Record<
   string,
-  ((book: Workbook, target: Target, given: Arguments) => void) | undefined
+  ((book: Workbook, target: Target, given: Arguments) => unknown) | undefined
 > = {
   "Application.SuspendScreenUpdatingUntilNextSync": () => undefined,
+  "Workbook.InsertWorksheetsFromBase64": (book, _, [file]) => insertFile(book, String(file)),
   // A block of over 1500 cells is cut by the library itself: this question first, then bands of rows.
   "Range._ValidateArraySize": () => undefined,
   "NewWorkbook.Open": (book, target) => void book.opened.push(target.detail!),

@@ -154,8 +154,10 @@ function act(
     );
   }
   if (ActionType === 3)
-    (methods[`${target.kind}.${Name}`] ?? unknown(`${target.kind}.${Name}()`))(book, target, given);
-  else if (ActionType !== 4) unknown(`an action of type ${ActionType}`);
+    return (
+      (methods[`${target.kind}.${Name}`] ?? unknown(`${target.kind}.${Name}()`))(book, target, given) ?? null
+    );
+  if (ActionType !== 4) unknown(`an action of type ${ActionType}`);
   else if (!setProperty(book, target, Name, given[0])) unknown(`${target.kind}.${Name} =`);
   return null;
 }
