@@ -1,19 +1,26 @@
 import { newJob } from "../../src/estimate/job";
+import { structures, type Structure } from "../../src/estimate/structures";
 import { examplePrices } from "../../src/estimate/prices";
 import { estimatePlan } from "../../src/sheets/estimate";
 import { pricesName, pricesPlan } from "../../src/sheets/prices";
 import { countingWorkbook } from "../hosts/excel/stand-in";
 import { type Row } from "./measure";
 
-/** What writing an estimate asks of Excel: one look, one write, one activation, through its real object model. */
+/** What writing an estimate of each structure asks of Excel: one look, one write, one activation, through its real object model. */
 export async function workbookRows(): Promise<Row[]> {
+  const rows: Row[] = [];
+  for (const structure of structures) rows.push(...(await rowsOf(structure)));
+  return rows;
+}
+
+async function rowsOf(structure: Structure): Promise<Row[]> {
   const { host, trips, bytes, reset } = countingWorkbook({});
   await host.write([pricesPlan(examplePrices)]);
   reset();
   await host.look();
-  await host.write([estimatePlan(newJob(), "Estimate", pricesName)]);
+  await host.write([estimatePlan({ ...newJob(), structure }, "Estimate", pricesName)]);
   return [
-    { what: "round trips to write an estimate", figure: trips(), unit: "trips", bar: 3 },
-    { what: "sent to write an estimate", figure: bytes() / 1024, unit: "KB", bar: 100 },
+    { what: `round trips to write a ${structure}`, figure: trips(), unit: "trips", bar: 3 },
+    { what: `sent to write a ${structure}`, figure: bytes() / 1024, unit: "KB", bar: 100 },
   ];
 }

@@ -3,7 +3,7 @@ import { styleOf } from "../../sheets/styles";
 import { areaAddress, groupBy, joinAddresses, rowLines, rowRuns, rectangles, type Area } from "./areas";
 import { entryFor, type Entry } from "./entry";
 import { covered, formatCells } from "./format";
-import { likeRows, rowAbove } from "./like-rows";
+import { likeRows } from "./like-rows";
 import { once } from "./session";
 import { setUpPage } from "./page";
 import { validateCells } from "./validation";
@@ -31,12 +31,12 @@ function writeBlock(sheet: Excel.Worksheet, cells: PlanCell[]): void {
       ({ style }) => styleOf(style).format ?? null,
     );
   const copies = likeRows(cells);
-  const copied = new Set(copies.flatMap(placesIn));
+  const copied = new Set(copies.flatMap(({ area }) => placesIn(area)));
   const content = ({ row, column, says }: PlanCell) =>
     copied.has(`${row} ${column}`) ? "" : (entryFor(says) ?? "");
   const all = around(cells);
   rangeOf(sheet, all).formulas = filled(all, cells, "", content);
-  for (const area of copies) rangeOf(sheet, area).copyFrom(areaAddress(rowAbove(area)), "Formulas");
+  for (const { area, from } of copies) rangeOf(sheet, area).copyFrom(areaAddress(from), "Formulas");
 }
 
 /** The cells with a number format, in blocks of columns side by side. */
