@@ -11,7 +11,9 @@ export const layoutCommand = (panel: Controller, host: WorkbookHost): Command =>
     const source = panel.state.source && (await panel.present());
     const why = layoutHindrance(panel.state, panel.figured);
     if (!source || why) throw new HostError(why);
-    const { newLayout } = await import("./new-layout");
+    const [{ newLayout }, { siteOf }] = await Promise.all([import("./new-layout"), import("./layout-site")]);
+    const { refusal } = siteOf(source.job, panel.figured.result!.made.pen);
+    if (refusal) throw new HostError(refusal);
     const { name, plan } = newLayout(await host.look(), source, panel.figured.result!);
     await host.write([plan]);
     panel.see(await host.look());

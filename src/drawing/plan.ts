@@ -2,6 +2,7 @@ import { isArena, isPosted, type Pen } from "../estimate/pen";
 import { bearingAtFoot } from "../estimate/pieces-on-ground";
 import { type Hand, type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
+import { type Point as Place } from "../geometry/point";
 import { feetInches } from "../units/feet-inches";
 import { arenaMarks, arenaWords } from "./arena-marks";
 import { acrossWords, dimensions } from "./dimensions";
@@ -13,6 +14,7 @@ import { northArrow } from "./north-arrow";
 import { halfExtent, placedPieces, type PlacedPiece } from "./pieces";
 import { referenceMarks, type Reference } from "./reference-marks";
 import { shape, svgText, type Shape } from "./shape";
+import { siteMarks, siteReach, type PlanSite } from "./site-marks";
 import { stakeNumbers } from "./stake-numbers";
 
 /** How a plan is drawn. What a crew sets stakes by is on it where it is asked for. */
@@ -32,6 +34,8 @@ export interface PlanOptions {
   references?: readonly Reference[];
   /** The hinges of an arena's gates, as seen from outside; right unless told. */
   hand?: Hand;
+  /** How the gates swing and what is near, laid out with the bearing of the plan. */
+  site?: PlanSite;
   language?: Language;
 }
 
@@ -49,10 +53,11 @@ const printed: PlanColors = { ink: "#000000", faint: "#555555", paper: "#ffffff"
  * place in `data-piece`, and its name and length as its title.
  */
 export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
-  const { width = 318, colors = printed, bearing, north, numbered, references = [] } = options;
+  const { width = 318, colors = printed, bearing, north, numbered, references = [], site } = options;
   const words = messages[options.language ?? "en"];
   const half = halfExtent(pen, bearing);
-  const reach = Math.max(1, ...references.map(({ distance }) => distance / half));
+  const farthest = Math.max(site ? siteReach(site) : 0, ...references.map(({ distance }) => distance));
+  const reach = Math.max(1, farthest / half);
   const frame = planFrame(width, { reach, rim: numbered ? rim : 0 });
   const pieces = placedPieces(pen, frame, bearing, words);
   const said = north && !isArena(pen) ? (bearing ?? 180) : undefined;
@@ -67,6 +72,11 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
       )
     : dimensions(pen, pieces, frame, colors, words);
   const pin = Math.min((pieces.length > 90 ? 1.2 : 2.2) * (isPosted(pen) ? POST : 1), mostPin(pieces));
+  const scale = radius / half;
+  const ground = {
+    spot: ({ east, north: up }: Place) => ({ x: center.x + east * scale, y: center.y - up * scale }),
+    reach: frame.outer / scale,
+  };
   return shape(
     "svg",
     {
@@ -82,11 +92,12 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     shape("title", {}, isArena(pen) ? words.arenaTitle : words.title),
     shape("desc", {}, options.language === "es" ? sizeWords(pen, words) : penSentence(pen)),
     ...marks,
-    ...(isArena(pen)
+    ...(isArena(pen) && !site
       ? pieces
           .filter(({ kind }) => kind === "gate")
           .map((gate) => gateSwing(gate, options.hand ?? "right", colors))
       : []),
+    ...(site ? siteMarks(site, ground, colors) : []),
     ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
     ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
     ...pieces

@@ -14,6 +14,7 @@ export type Section =
   | "job"
   | "pen"
   | "layout"
+  | "site"
   | "fence"
   | "holes"
   | "gates"
@@ -28,8 +29,8 @@ export type Section =
 /** The documents that can show a field. */
 export type DocumentKind = "estimate" | "bid" | "price request" | "layout sheet";
 
-/** What a field holds: a length in its unit, another number, a whole count, money, one of some words, or any text. */
-export type FieldKind = "length" | "number" | "count" | "money" | "choice" | "text";
+/** What a field holds: a length in its unit, another number, several of them, a whole count, money, one of some words, or any text. */
+export type FieldKind = "length" | "number" | "numbers" | "count" | "money" | "choice" | "text";
 
 /** What a field's cell may hold; null is a blank. */
 export type FieldValue = number | string | null;
@@ -43,6 +44,8 @@ export interface Field extends OfStructures {
   default: FieldValue;
   /** Least and most that a number may be. */
   range?: readonly [number, number];
+  /** How many numbers it holds, where it holds several. */
+  many?: readonly number[];
   options?: readonly string[];
   section: Section;
   /** Asked in the quick estimate; the others stand behind "more". */

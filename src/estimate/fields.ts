@@ -1,5 +1,6 @@
 import { depthRules } from "../fence/post-depth";
 import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
+import { TURNING_ROOM } from "../fence/wedges";
 import {
   days,
   everywhere,
@@ -67,6 +68,10 @@ export const languages = { English: "en", Spanish: "es" } as const satisfies Rec
 /** What bearings are counted from: a north that the crew picked, the compass needle's, or the map's. */
 export const norths = ["site", "magnetic", "true"] as const;
 export type North = (typeof norths)[number];
+
+/** Which way a gate's leaf opens. */
+export const swings = ["in", "out"] as const;
+export type Swing = (typeof swings)[number];
 
 /** The side of a gate's hinges as seen from outside, facing the pen. */
 export const hands = ["right", "left"] as const;
@@ -158,8 +163,28 @@ export const fields: readonly Field[] = [
   field("Gate hinges, seen from outside", "Bisagras, vistas desde afuera", {
     key: "gate_hand", kind: "choice", options: hands, default: "right", section: "layout", documents: onLayout,
   }), // prettier-ignore
+  field("The gates swing", "Las puertas abren hacia", {
+    key: "gate_swing", kind: "choice", options: swings, default: "in", section: "layout", documents: onLayout,
+  }), // prettier-ignore
   field("Language of the layout sheet", "Idioma de la hoja de trazo", {
     key: "language", kind: "choice", options: Object.keys(languages), default: "English", section: "layout", documents: onLayout,
+  }), // prettier-ignore
+  ...only(roundPens,
+  field("First gate's right post, east; north", "Poste derecho de la puerta, este; norte", {
+    key: "gate_right", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [2], section: "site", documents: onLayout,
+  }),
+  field("First gate's left post, east; north", "Poste izquierdo de la puerta, este; norte", {
+    key: "gate_left", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [2], section: "site", documents: onLayout,
+  }),
+  ), // prettier-ignore
+  field("Fence nearby", "Cerca vecina", {
+    key: "neighbor_1", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [3, 4], section: "site", documents: onLayout,
+  }), // prettier-ignore
+  field("Another fence nearby", "Otra cerca vecina", {
+    key: "neighbor_2", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [3, 4], section: "site", documents: onLayout,
+  }), // prettier-ignore
+  field("Room for a horse to turn", "Espacio para que un caballo gire", {
+    key: "turning_room", kind: "length", unit: "ft", range: [1, 40], default: TURNING_ROOM, section: "site", documents: onLayout,
   }), // prettier-ignore
   ...only("panel pen",
     ...inSlots("panel", "Panel length", "Largo de panel", {

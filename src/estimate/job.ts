@@ -1,4 +1,5 @@
 import { notAllowed, Refusal } from "../units/refusal";
+import { numbersAsCell, readNumbers } from "../units/number-list";
 import { readNumber } from "../units/number-text";
 import { lengthRange, readQuantity } from "../units/range";
 import {
@@ -49,6 +50,8 @@ export function readField(field: Question, raw: unknown): FieldValue {
       if (found === undefined) throw notAllowed(messages.oneOf(field.options!));
       return found;
     }
+    case "numbers":
+      return numbersAsCell(severalIn(field, typed));
     case "length":
       return inRange(field, readQuantity(typed, { ...lengthRange(field.unit as "ft" | "in"), dash: true }));
     default:
@@ -81,6 +84,19 @@ export function allProblemsOf(job: Job): Record<string, string> {
 /** A blank stands for its default where the field asks for a figure that nothing else can give. */
 const isNeeded = ({ key }: Field) => /^(size|panel_1|spacing|arena_(length|width))$/.test(key);
 
+/** The numbers that answer a field of several, each in its range; none where it is left blank. */
+export const numbersOf = (job: Job, key: string): number[] => {
+  const answer = job[key];
+  return answer === null || answer === undefined ? [] : severalIn(fieldOf(key), answer);
+};
+
+function severalIn(field: Question, typed: number | string): number[] {
+  const unit = field.unit === "ft" ? "ft" : undefined;
+  const values = readNumbers(typed, { unit, least: field.range![0], most: field.range![1], dash: false });
+  if (!field.many!.includes(values.length)) throw notAllowed(messages.many(field));
+  return values.map((value) => inRange(field, value));
+}
+
 /** A number as people write it, with or without the field's own unit: $1,200, 5 %, 16 cu yd or 16 yd. */
 function readPlain(field: Question, typed: number | string): number {
   if (typeof typed === "number") return typed;
@@ -94,6 +110,7 @@ function readPlain(field: Question, typed: number | string): number {
 function inRange(field: Question, value: number): number {
   const [least, most] = field.range!;
   if (!(value >= least && value <= most)) throw notAllowed(messages.within(field));
-  if (field.kind === "count" && !Number.isInteger(value)) throw notAllowed(messages.whole(field));
+  const isWhole = field.kind === "count" || (field.kind === "numbers" && field.unit === "");
+  if (isWhole && !Number.isInteger(value)) throw notAllowed(messages.whole(field));
   return value;
 }

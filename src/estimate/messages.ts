@@ -15,6 +15,10 @@ export const messages = {
   oneOf: (options: readonly string[]) => `Choose one of: ${options.join(", ")}.`,
   within: (field: Question) => `Allowed is ${span(field)}.`,
   whole: (field: Question) => `Write a whole number, ${span(field)}.`,
+  many: ({ many, unit, range }: Question) =>
+    unit
+      ? `Write ${many!.join(" or ")} numbers with semicolons between, ft, such as ${Array.from({ length: many![0] }, (_, k) => [40, -12.5, 60][k]).join("; ")}.`
+      : `Write numbers from ${range![0]} to ${range![1]} with semicolons between, such as 1; 2.`,
   needed: "This is needed: the pen cannot be figured without it.",
   cornerRadiusOver: (most: number) =>
     `the corner radius is at most half the shorter side, ${feetInches(most, 16, "words")}`,

@@ -2,12 +2,15 @@ import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldsOf } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
-import { type Job } from "../estimate/job";
+import { answerOf, type Job } from "../estimate/job";
 import { panelArenaLayout } from "../estimate/panel-arena";
 import { isPosted, type Arena } from "../estimate/pen";
+import { piecesOnGround } from "../estimate/pieces-on-ground";
 import { postArenaLayout } from "../estimate/post-arena";
 import { workFigures } from "../estimate/post-figures";
 import { type PostWork } from "../estimate/post-work";
+import { neighborsOf, siteFindings } from "../estimate/site";
+import { siteSentences } from "../estimate/site-sentences";
 import { type ArenaStake } from "../fence/arena-layout";
 import { referenceStakes } from "../fence/reference-stakes";
 import { compass, type Point } from "../geometry/point";
@@ -64,6 +67,7 @@ export function arenaLayoutData(
   });
   const pieces = piecesOf(arena);
   const references = referencesOf(arena, heading);
+  const found = siteFindings(job, piecesOnGround(arena, heading));
   return {
     language,
     title: [job.job_name, job.site].filter(Boolean).join("   "),
@@ -76,6 +80,7 @@ export function arenaLayoutData(
     north,
     hasGate: arena.gates.length > 0,
     references,
+    notes: siteSentences(found, answerOf(job, "turning_room"), language),
     stakes,
     corners: laid.corners,
     apart: rounded,
@@ -92,7 +97,7 @@ export function arenaLayoutData(
         north,
         numbered: true,
         references,
-        hand,
+        site: { findings: found, neighbors: neighborsOf(job) },
         language,
       }),
       description: pieces
@@ -163,7 +168,7 @@ function usedInputs(
   work: PostWork | undefined,
   estimate: LayoutIssue["estimate"],
 ): UsedInput[] {
-  const { now, input } = inputsOn(estimate);
+  const { now, input, around } = inputsOn(estimate);
   const places = fieldsOf(arena.structure).filter(
     ({ key, decides, section }) =>
       (decides && /^(pen|fence|gates)$/.test(section) && !/^rail_(rows|length)|^post_height/.test(key)) ||
@@ -172,6 +177,7 @@ function usedInputs(
   const figures = work ? workFigures(job, work) : {};
   return [
     ...places.map(({ key }) => input(key, job[key] ?? "")),
+    ...around(job),
     ...Object.keys(figures)
       .filter((key) => key.includes("hole"))
       .map((key): UsedInput => ({ label: figureField(key).label, value: figures[key], ...now(key) })),

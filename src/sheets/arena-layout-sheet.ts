@@ -7,6 +7,7 @@ import { put } from "./estimate-cells";
 import { cell, pen, plus, text, times, type Term } from "./expression";
 import {
   cautionCells,
+  cautionsFor,
   length as fact,
   said,
   section,
@@ -14,7 +15,7 @@ import {
   usedInputs,
   type Fact,
 } from "./layout-head";
-import { labels, layoutCautions, northLabel, sentences } from "./layout-messages";
+import { labels, northLabel, sentences } from "./layout-messages";
 import { columns, factColumns, rows } from "./layout-places";
 import { length, ruled } from "./layout-rows";
 import { layoutMark } from "./layout-sheet";
@@ -30,7 +31,7 @@ const places = { along: columns.radius, across: columns.chord, chord: columns.ti
 export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan {
   const facts = factsOf(data);
   const cautions = rows.top + Math.max(facts.length, Math.ceil(data.plan.height / heights.fact)) + 1;
-  const how = cautions + layoutCautions.length;
+  const how = cautions + cautionsFor(data).length;
   const [headers, first] = [how + 1, how + 3];
   const stakes = stakeCells(first, data);
   const last = Math.max(...stakes.map(({ row }) => row));
@@ -57,9 +58,9 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
       [rows.title]: 28,
       ...below(rows.job, cautions - 1, heights.fact),
       ...Object.fromEntries(
-        layoutCautions.map((words, k) => [
+        cautionsFor(data).map((words, k) => [
           cautions + k,
-          2 + heights.line * Math.ceil(words[data.language].length / heights.letters),
+          2 + heights.line * Math.ceil(words.length / heights.letters),
         ]),
       ),
       [how]: 28,
@@ -227,7 +228,8 @@ function columnsOf({ language, stakes }: ArenaLayoutData): SheetPlan["columns"] 
     [columns.label]: 34,
     [columns.now]: 15,
   }; // prettier-ignore
-  const unseen = [columns.key, ...(holes ? [] : [columns.hole, columns.holeDepth])] as number[];
+  const ofRound = [columns.shot, columns.cutOrFill, columns.siteEast, columns.siteNorth];
+  const unseen = [columns.key, ...ofRound, ...(holes ? [] : [columns.hole, columns.holeDepth])] as number[];
   return Array.from({ length: columns.changed + 1 }, (_, column) => ({
     width: wide[column] ?? (column === columns.hole || column === columns.holeDepth ? 7 : 11),
     ...(unseen.includes(column) ? { hidden: true } : {}),

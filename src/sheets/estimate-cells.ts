@@ -178,7 +178,7 @@ function inputCells(row: number, { field, use, hand, written }: Right, job: Job)
 }
 
 function inputCell(row: number, column: number, field: Field, job: Job): PlanCell {
-  const isText = field.kind === "text" || field.kind === "choice";
+  const isText = ["text", "choice", "numbers"].includes(field.kind);
   return {
     row,
     column,
@@ -192,7 +192,7 @@ function inputCell(row: number, column: number, field: Field, job: Job): PlanCel
 /** What a field's cell accepts, from the list of fields. */
 export function validationOf({ kind, range: limits, options, unit }: Question): Validation | undefined {
   if (kind === "choice") return { kind: "list", options: [...options!], message: messages.oneOf(options!) };
-  if (!limits) return undefined;
+  if (!limits || kind === "numbers") return undefined;
   const [least, most] = limits;
   const message =
     kind === "count"

@@ -155,7 +155,7 @@ const others: Draft[] = [
       ...figures("total", "per_foot", "per_square_foot", "budget_left"),
       warning("example_warning"),
     ],
-    of: ["charges"],
+    of: ["charges", "site"],
   },
 ];
 

@@ -1,5 +1,6 @@
 import { type Label, type Language, type North } from "../estimate/fields";
 import { type Stake } from "../fence/layout";
+import { type Point } from "../geometry/point";
 import { type Expression, type Term } from "./expression";
 import { type PlanPicture } from "./plan";
 import { type UsedInput } from "./used-inputs";
@@ -56,6 +57,10 @@ export interface LayoutData {
   /** The radius that is painted, ft; an arena has none. */
   radius?: Term;
   references: readonly [LaidReference, LaidReference];
+  /** The center stake's place from the crew's mark, ft, where the first gate's posts were placed from there. */
+  center?: Point;
+  /** What was found on the site and what to do about it. */
+  notes: readonly string[];
   stakes: readonly LaidStake[];
   /**
    * A function of this add-in that gives the stakes as a table under a header, with the columns stake, kind, chord, tie

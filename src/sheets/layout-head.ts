@@ -1,5 +1,5 @@
 import { type Label } from "../estimate/fields";
-import { ahead, distance } from "../geometry/point";
+import { ahead, distance, type Point } from "../geometry/point";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { put } from "./estimate-cells";
 import { cell, over, pen, plus, times, when, type Term } from "./expression";
@@ -43,6 +43,7 @@ function facts(data: LayoutData): Fact[] {
       put(row, factColumns.figure, data.bearing, "crewDegrees"),
       put(row, factColumns.words, `° ${say(northLabel(data.north))}`, "crewUnit"),
     ],
+    ...(data.center === undefined ? [] : gateFirstFacts(data, data.center)),
     ...(data.radius === undefined ? [] : lineFacts(data, data.radius)),
     section(say(labels.references)),
     length(say(labels.fromCenter), references[0].distance),
@@ -73,6 +74,14 @@ export const length =
     put(row, factColumns.figure, feet, "crewFigure"),
   ];
 
+/** Where the center stake comes to stand from the gate's posts or pins. */
+const gateFirstFacts = ({ language, radius }: LayoutData, { east, north }: Point): Fact[] => [
+  section(labels.gateFirst[language]),
+  length(labels.centerEast[language], east),
+  length(labels.centerNorth[language], north),
+  ...(radius === undefined ? [] : [said(labels.bothRadii[language])]),
+];
+
 /** The radius line: what it goes around can be typed over, and its two lengths follow. */
 function lineFacts({ language }: LayoutData, radius: Term): Fact[] {
   const say = (label: Label) => label[language];
@@ -100,10 +109,16 @@ function lineFacts({ language }: LayoutData, radius: Term): Fact[] {
   ];
 }
 
-/** The cautions across the page, from `row` down. */
-export const cautionCells = (row: number, { language }: LayoutData): PlanCell[] =>
-  layoutCautions.map((caution, k) => ({
-    ...put(row + k, columns.stake, caution[language], "crewCaution"),
+/** What the crew has to mind: what was found on the site, then the cautions of every layout. */
+export const cautionsFor = ({ language, notes }: LayoutData): string[] => [
+  ...notes,
+  ...layoutCautions.map((caution) => caution[language]),
+];
+
+/** The same across the page, from `row` down. */
+export const cautionCells = (row: number, data: LayoutData): PlanCell[] =>
+  cautionsFor(data).map((caution, k) => ({
+    ...put(row + k, columns.stake, caution, "crewCaution"),
     across: columns.asSet + 1 - columns.stake,
   }));
 

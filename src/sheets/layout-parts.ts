@@ -1,16 +1,19 @@
 import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
-import { fieldOf, languages, type Hand, type Language, type North } from "../estimate/fields";
-import { type Job } from "../estimate/job";
-import { type Pen } from "../estimate/pen";
+import { fieldOf, fieldsOf, languages, type Hand, type Language, type North } from "../estimate/fields";
+import { answerOf, structureOf, type Job } from "../estimate/job";
+import { outsideOf, type Pen } from "../estimate/pen";
 import { piecesOnGround } from "../estimate/pieces-on-ground";
+import { neighborsOf, siteFindings, type Placed } from "../estimate/site";
+import { siteSentences } from "../estimate/site-sentences";
+import { type Structure } from "../estimate/structures";
 import { type Stake } from "../fence/layout";
 import { squareReferenceStakes } from "../fence/reference-stakes";
 import { bearingTo } from "../geometry/point";
 import { roundUp } from "../units/rounding";
 import { type Place } from "./address";
 import { type GateSide, type LaidPieces, type LaidStake, type LayoutData } from "./layout-data";
-import { piecesInWords } from "./layout-messages";
+import { labels, piecesInWords } from "./layout-messages";
 import { type UsedInput } from "./used-inputs";
 
 /** What the caller of a layout sheet knows beside the job. */
@@ -52,25 +55,30 @@ export const gatesAlike = (gates: readonly number[]): LaidPieces[] =>
     count: gates.filter((gate) => gate === length).length,
   }));
 
-/** What the layout sheets of all pens have in common: language, title, north, reference stakes and the plan. */
+/** What the layout sheets of all pens have in common: language, title, north, reference stakes, the plan and what was found. */
 export function headOf(
   job: Job,
   pen: Pen,
   radius: number,
-  { language, bearing, north }: Asked,
+  { bearing, center }: Placed<Stake>,
   pieces: LayoutData["pieces"],
-): Pick<LayoutData, "language" | "title" | "north" | "hasGate" | "references" | "plan"> {
+): Pick<LayoutData, "language" | "title" | "north" | "hasGate" | "references" | "center" | "notes" | "plan"> {
+  const { language, north } = askedOf(job);
   const references = referencesOf(radius, bearing);
+  const found = siteFindings(job, piecesOnGround(pen, bearing), outsideOf(pen));
+  const site = { findings: found, neighbors: neighborsOf(job) };
   return {
     language,
     title: [job.job_name, job.site].filter(Boolean).join("   "),
     north,
     hasGate: pen.gates.length > 0,
     references,
+    center,
+    notes: siteSentences(found, answerOf(job, "turning_room"), language),
     plan: {
       width: drawn * points,
       height: Math.round(planFrame(drawn).height * points),
-      svg: planDrawing(pen, { width: drawn, bearing, north, numbered: true, references, language }),
+      svg: planDrawing(pen, { width: drawn, bearing, north, numbered: true, references, site, language }),
       description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),
     },
   };
@@ -104,6 +112,12 @@ export function withSides(
   }));
 }
 
+/** The inputs that the plan and the notes rest on beside the fence's own. */
+const siteKeys = (structure: Structure) =>
+  fieldsOf(structure)
+    .filter(({ key, section }) => section === "site" || key === "gate_hand" || key === "gate_swing")
+    .map(({ key }) => key);
+
 /** How an estimate's cells stand behind the inputs of a layout: where each is now, and an input of its list of fields. */
 export function inputsOn(estimate: LayoutIssue["estimate"]) {
   const now = (key: string): Pick<UsedInput, "now"> =>
@@ -115,5 +129,13 @@ export function inputsOn(estimate: LayoutIssue["estimate"]) {
     value,
     ...now(key),
   });
-  return { now, input };
+  /** Of a job whose gate comes first the bearing follows from its posts, which are inputs then. */
+  const bearing = ({ bearing: value, center }: Placed<Stake>): UsedInput =>
+    center ? { label: labels.bearing, value } : input("gate_bearing", value);
+  /** What else a plan shows and its notes say: how gates hang, where the first one is, and what is near. */
+  const around = (job: Job): UsedInput[] =>
+    siteKeys(structureOf(job)).map((key) =>
+      input(key, fieldOf(key).kind === "length" ? Number(job[key] ?? 0) : (job[key] ?? "")),
+    );
+  return { now, input, bearing, around };
 }

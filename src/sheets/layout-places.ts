@@ -3,7 +3,8 @@ import { type Place } from "./address";
 /** The columns of a layout sheet. What follows the gap is not printed. */
 export const columns = {
   key: 0, stake: 1, radius: 2, chord: 4, tie1: 6, tie2: 8, kind: 10, side: 11, hole: 12, holeDepth: 13, angle: 14,
-  running: 15, asSet: 17, gap: 18, bearing: 19, east: 20, north: 21, space: 22, label: 23, used: 24, now: 25, changed: 26,
+  running: 15, shot: 17, cutOrFill: 18, asSet: 19, gap: 20, bearing: 21, east: 22, north: 23, siteEast: 24, siteNorth: 25,
+  space: 26, label: 27, used: 28, now: 29, changed: 30,
 } as const; // prettier-ignore
 
 /** Rows above the sizes: the hidden mark, the title, the job, the warning. */

@@ -3,6 +3,7 @@ import { ahead, distance, type Point } from "../geometry/point";
 import { type Place } from "./address";
 import { put } from "./estimate-cells";
 import {
+  blank,
   call,
   cell,
   expression,
@@ -16,7 +17,8 @@ import {
   type Term,
 } from "./expression";
 import { type LaidReference, type LaidStake, type LayoutData } from "./layout-data";
-import { labels } from "./layout-messages";
+import { cutOrFill } from "./layout-grade";
+import { labels, sentences } from "./layout-messages";
 import { columns } from "./layout-places";
 import { type PlanCell } from "./plan";
 import { type StyleName } from "./styles"; // prettier-ignore
@@ -36,6 +38,10 @@ export const length = (row: number, column: number, feet: Term): PlanCell[] => [
   put(row, column + 1, feet, "crewDecimal"),
 ];
 
+const places = [
+  ["bearing", "stakeBearing"], ["east", "east"], ["north", "north"], ["siteEast", "east"], ["siteNorth", "north"],
+] as const; // prettier-ignore
+
 /** The two header rows of the stakes; the lower one names the units. */
 export function headerCells(row: number, { language }: LayoutData): PlanCell[] {
   const say = (label: Label) => label[language];
@@ -47,6 +53,7 @@ export function headerCells(row: number, { language }: LayoutData): PlanCell[] {
   const lengths = ["radius", "chord", "tie1", "tie2", "running"] as const;
   const inches = ["hole", "holeDepth"] as const;
   const words = ["stake", "kind", "side", "asSet"] as const;
+  const heights = ["shot", "cutOrFill"] as const;
   return [
     ...lengths.flatMap((name) => [
       head(columns[name], labels[name], 2),
@@ -55,22 +62,22 @@ export function headerCells(row: number, { language }: LayoutData): PlanCell[] {
     ]),
     ...inches.flatMap((name) => [head(columns[name], labels[name]), unit(columns[name], say(labels.inches))]),
     ...words.flatMap((name) => [head(columns[name], labels[name]), unit(columns[name], "")]),
+    ...heights.flatMap((name) => [head(columns[name], labels[name]), unit(columns[name], say(labels.feet))]),
     head(columns.angle, labels.angle),
     unit(columns.angle, "°"),
-    ...([["bearing", "stakeBearing"], ["east", "east"], ["north", "north"]] as const).map(([name, label]) =>
-      put(row + 1, columns[name], say(labels[label]), "crewSubhead"),
-    ),
+    ...places.map(([name, label]) => put(row + 1, columns[name], say(labels[label]), "crewSubhead")),
     { ...put(row, columns.bearing, say(labels.coordinates), "crewHead"), across: 3 },
+    { ...put(row, columns.siteEast, say(labels.fromMark), "crewHead"), across: 2 },
   ];
 } // prettier-ignore
 
 /** The rows of the stakes, from `row` down; behind the last one the way back to the first, and the reference stakes. */
-export function stakeCells(row: number, data: LayoutData): PlanCell[] {
-  const { stakes, references, asks, language } = data;
+export function stakeCells(row: number, data: LayoutData, gradeRow: number): PlanCell[] {
+  const { stakes, references } = data;
   const first = row;
   const back = row + stakes.length;
   return [
-    ...stakes.flatMap((stake, k) => stakeRow(row + k, first, stake, language, asks)),
+    ...stakes.flatMap((stake, k) => stakeRow(row + k, first, stake, data, gradeRow)),
     ...backRow(back, first),
     ...references.flatMap((reference, k) => referenceRow(back + 1 + k, first, reference, data)),
   ];
@@ -80,8 +87,8 @@ function stakeRow(
   row: number,
   first: number,
   stake: LaidStake,
-  language: Language,
-  asks?: Expression,
+  { language, asks, center }: LayoutData,
+  gradeRow: number,
 ): PlanCell[] {
   const figure = (name: keyof typeof asked): Term =>
     asks ? call("INDEX", asks, stake.stake + 1, asked[name]) : stake[name];
@@ -99,8 +106,31 @@ function stakeRow(
     put(row, columns.holeDepth, orBlank(stake.hole?.depth), "crewInches"),
     put(row, columns.angle, turn(at("bearing"), at("bearing", first)), "crewAngle"),
     ...length(row, columns.running, row === first ? 0 : plus(above, chord)),
+    ...heightCells(row, radius, gradeRow, language),
     put(row, columns.asSet, "", "crewBlank"),
     ...(["bearing", "east", "north"] as const).map((name) => put(row, columns[name], figure(name), "place")),
+    ...(center
+      ? [
+          put(row, columns.siteEast, plus(at("east"), center.east), "place"),
+          put(row, columns.siteNorth, plus(at("north"), center.north), "place"),
+        ]
+      : []),
+  ];
+}
+
+/** Where the crew writes the height that it takes at a stake, and what to dig or fill there by it. */
+function heightCells(row: number, radius: Expression, gradeRow: number, language: Language): PlanCell[] {
+  const message = sentences[language].height;
+  return [
+    {
+      row,
+      column: columns.shot,
+      says: blank,
+      style: "inputHeight",
+      input: true,
+      accepts: { kind: "number", least: -10_000, most: 20_000, message },
+    },
+    put(row, columns.cutOrFill, cutOrFill(row, radius, gradeRow, language), "crewHeight"),
   ];
 }
 

@@ -1,8 +1,9 @@
 import { columns, rows } from "./layout-places";
-import { cautionCells, factCells, factRows, titleCells, usedInputs } from "./layout-head";
+import { cautionCells, cautionsFor, factCells, factRows, titleCells, usedInputs } from "./layout-head";
 import { put } from "./estimate-cells";
 import { type LayoutData } from "./layout-data";
-import { labels, layoutCautions, sentences } from "./layout-messages";
+import { GRADE_ROWS, gradeCells } from "./layout-grade";
+import { labels, sentences } from "./layout-messages";
 import { headerCells, stakeCells } from "./layout-rows";
 import { type SheetPlan } from "./plan";
 
@@ -25,11 +26,12 @@ const STAKES_ON_TWO_PAGES = 60;
 export function layoutRows(data: LayoutData) {
   const pictureRows = Math.ceil(data.plan.height / FACT_HEIGHT);
   const cautions = rows.top + Math.max(factRows(data), pictureRows) + 1;
-  const how = cautions + layoutCautions.length;
+  const how = cautions + cautionsFor(data).length;
   const headers = how + 1;
   const first = headers + 2;
   const last = first + data.stakes.length + data.references.length;
-  return { cautions, how, headers, first, last };
+  const grade = last + 2;
+  return { cautions, how, headers, first, last, grade, end: grade + GRADE_ROWS - 1 };
 }
 
 /**
@@ -52,24 +54,25 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
       ...cautionCells(at.cautions, data),
       { ...put(at.how, columns.stake, labels.how[data.language], "crewNote"), across: wide },
       ...headerCells(at.headers, data),
-      ...stakeCells(at.first, data),
+      ...stakeCells(at.first, data, at.grade),
+      ...gradeCells(at.grade, data),
     ],
     columns: columnWidths(data),
     hiddenRows: [rows.mark],
     heights: {
       [rows.title]: 28,
       ...below(rows.job, at.cautions - 1, FACT_HEIGHT),
-      ...Object.fromEntries(
-        layoutCautions.map((words, k) => [at.cautions + k, cautionHeight(words[data.language])]),
-      ),
+      ...Object.fromEntries(cautionsFor(data).map((words, k) => [at.cautions + k, cautionHeight(words)])),
       [at.how]: FACT_HEIGHT,
       [at.headers]: 18,
       [at.headers + 1]: 14,
       ...below(at.first, at.last, stakeHeight(data)),
+      [at.last + 1]: 8,
+      ...below(at.grade, at.end, FACT_HEIGHT),
     },
     frozenRows: 0,
     print: {
-      area: { top: rows.title, left: columns.stake, bottom: at.last, right: columns.asSet },
+      area: { top: rows.title, left: columns.stake, bottom: at.end, right: columns.asSet },
       landscape: true,
       pages: { wide: 1, tall: data.stakes.length <= STAKES_ON_TWO_PAGES ? 2 : 0 },
       repeatRows: 2,
@@ -80,11 +83,12 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
   };
 }
 
-function columnWidths({ language, stakes }: LayoutData): SheetPlan["columns"] {
+function columnWidths({ language, stakes, center }: LayoutData): SheetPlan["columns"] {
   const holes = stakes.some(({ hole }) => hole);
   const inHoles = { width: 7, ...(holes ? {} : { hidden: true }) };
   const [feet, decimal] = [{ width: 14 }, { width: 7.5 }];
-  const [kind, side, asSet] = language === "es" ? [15, 10, 16] : [10, 9, 13];
+  const [kind, side, asSet, cut] = language === "es" ? [15, 10, 16, 15] : [10, 9, 13, 11];
+  const fromMark = { width: 11, ...(center ? {} : { hidden: true }) };
   return [
     { width: 16, hidden: true },
     { width: 7 },
@@ -96,9 +100,12 @@ function columnWidths({ language, stakes }: LayoutData): SheetPlan["columns"] {
     { width: 8 },
     { width: 14.5 },
     decimal,
+    { width: 9 },
+    { width: cut },
     { width: asSet },
     { width: 3 },
     ...[{ width: 11 }, { width: 11 }, { width: 11 }],
+    ...[fromMark, fromMark],
     { width: 3 },
     ...[{ width: 34 }, { width: 11 }, { width: 15 }, { width: 11 }],
   ];

@@ -2,6 +2,8 @@ import { slotKeys } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { type Job } from "../estimate/job";
 import { type PanelPen } from "../estimate/panel-pen";
+import { placed, type Placed } from "../estimate/site";
+import { type Stake } from "../fence/layout";
 import { panelLayout } from "../fence/panel-layout";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { call, cell, minus, number, over, pen as ask, plus, range } from "./expression";
@@ -16,12 +18,11 @@ export function panelPenLayout(
   pen: PanelPen,
   { revision, date, estimate }: LayoutIssue,
 ): LayoutData {
-  const asked = askedOf(job);
-  const { bearing } = asked;
   const panels = pen.lengths.flatMap((length, k) =>
     length !== null && pen.counts[k] ? [{ length, count: pen.counts[k] }] : [],
   );
-  const stakes = panelLayout({ panels, gates: pen.gates, pinGap: pen.pinGap }, bearing);
+  const parts = { panels, gates: pen.gates, pinGap: pen.pinGap };
+  const laid = placed(job, (bearing) => panelLayout(parts, bearing));
   const radius = pen.pinCircle / 2;
   const pieces = [
     ...panels.map(({ length, count }) => ({ what: "panel" as const, length, count })),
@@ -31,12 +32,12 @@ export function panelPenLayout(
       ...(pen.bow !== null && { bow: pen.bow }),
     })),
   ];
-  const { used, terms } = usedInputs(job, pen, bearing, estimate);
+  const { used, terms } = usedInputs(job, pen, laid, estimate);
   const sizeOf = (key: string) => ({ label: figureField(key).label });
   const pinCircle = ask("PIN_CIRCLE", ...terms.slice(0, 4));
   const thickness = over(number(terms[5]), INCHES_PER_FOOT);
   return {
-    ...headOf(job, pen, radius, asked, pieces),
+    ...headOf(job, pen, radius, laid, pieces),
     revision,
     date,
     measuredTo: "pin center",
@@ -52,15 +53,15 @@ export function panelPenLayout(
     ],
     bearing: terms[4],
     radius: over(pinCircle, 2),
-    stakes: withSides(stakes, pen, asked.hand, "pin"),
+    stakes: withSides(laid.stakes, pen, askedOf(job).hand, "pin"),
     asks: ask("PANEL_LAYOUT", ...terms.slice(0, 5)),
     used,
   };
 }
 
 /** The inputs of PANEL_LAYOUT as they stand on the sheet, and the terms by which its formulas name them. */
-function usedInputs(job: Job, pen: PanelPen, bearing: number, estimate: LayoutIssue["estimate"]) {
-  const { now, input } = inputsOn(estimate);
+function usedInputs(job: Job, pen: PanelPen, laid: Placed<Stake>, estimate: LayoutIssue["estimate"]) {
+  const { now, input, bearing, around } = inputsOn(estimate);
   const [panels, gates] = [slotKeys("panel"), slotKeys("gate")];
   const used = [
     ...panels.map((key, k) => input(key, pen.lengths[k])),
@@ -71,11 +72,12 @@ function usedInputs(job: Job, pen: PanelPen, bearing: number, estimate: LayoutIs
     })),
     ...gates.map((key) => input(key, job[key])),
     input("pin_gap", Number(job.pin_gap ?? 0)),
-    input("gate_bearing", bearing),
+    bearing(laid),
     input("north", job.north ?? ""),
     input("panel_thickness", Number(job.panel_thickness ?? 0)),
     input("frame_less_opening", job.frame_less_opening),
     input("bow_height", job.bow_height),
+    ...around(job),
   ];
   const from = (k: number) => usedPlace(k);
   const list = (first: number, count: number) => range(from(first), from(first + count - 1));

@@ -5,6 +5,8 @@ import { besideLeaf } from "../estimate/fence-body";
 import { type PostedPen } from "../estimate/post-pen";
 import { postFigures } from "../estimate/post-figures";
 import { type PostWork } from "../estimate/post-work";
+import { placed, type Placed } from "../estimate/site";
+import { type Stake } from "../fence/layout";
 import { postLayout } from "../fence/post-layout";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { cell, over, pen as ask, plus, range } from "./expression";
@@ -19,18 +21,18 @@ export function postPenLayout(
   work: PostWork,
   { revision, date, estimate }: LayoutIssue,
 ): LayoutData {
-  const asked = askedOf(job);
   const gatePost = besideLeaf(job) / INCHES_PER_FOOT;
   const spacing = answerOf(job, "spacing");
-  const stakes = postLayout({ diameter: pen.postCircle, spacing, gates: pen.gates, gatePost }, asked.bearing);
+  const posts = { diameter: pen.postCircle, spacing, gates: pen.gates, gatePost };
+  const laid = placed(job, (bearing) => postLayout(posts, bearing));
   const pieces: LayoutData["pieces"] = [
     { what: "bay", length: pen.bay, count: pen.bays },
     ...gatesAlike(pen.gates),
   ];
-  const { used, terms, circle } = usedInputs(job, pen, work, asked.bearing, estimate);
+  const { used, terms, circle } = usedInputs(job, pen, work, laid, estimate);
   const sizeOf = (key: string) => ({ label: figureField(key).label });
   return {
-    ...headOf(job, pen, pen.postCircle / 2, asked, pieces),
+    ...headOf(job, pen, pen.postCircle / 2, laid, pieces),
     revision,
     date,
     measuredTo: "post center",
@@ -42,7 +44,7 @@ export function postPenLayout(
     ],
     bearing: terms[4],
     radius: over(circle, 2),
-    stakes: withSides(stakes, pen, asked.hand, "post").map((stake) => withHole(stake, work)),
+    stakes: withSides(laid.stakes, pen, askedOf(job).hand, "post").map((stake) => withHole(stake, work)),
     asks: ask("POST_LAYOUT", ...terms),
     used,
   };
@@ -59,10 +61,10 @@ function usedInputs(
   job: Job,
   pen: PostedPen,
   work: PostWork,
-  bearing: number,
+  laid: Placed<Stake>,
   estimate: LayoutIssue["estimate"],
 ) {
-  const { now, input } = inputsOn(estimate);
+  const { now, input, bearing, around } = inputsOn(estimate);
   const figures = postFigures(job, pen, work);
   const figure = (key: string): UsedInput => ({
     label: figureField(key).label,
@@ -76,9 +78,10 @@ function usedInputs(
     ...leaves.map((key) => input(key, job[key])),
     input("gate_room", Number(job.gate_room ?? 0)),
     figure("gate_post_in"),
-    input("gate_bearing", bearing),
+    bearing(laid),
     input("north", job.north ?? ""),
     ...["line_hole", "gate_hole", "hole_depth"].map(figure),
+    ...around(job),
   ];
   const at = (k: number) => cell(usedPlace(k));
   const after = 2 + leaves.length;

@@ -106,6 +106,8 @@ export const styles = {
   crewAngle: { size: 11, color: ink, format: "0.0", align: "right", line: "bottom" },
   crewInches: { size: 12, bold: true, color: ink, align: "right", line: "bottom" },
   crewWord: { size: 10, color: ink, align: "center", line: "bottom" },
+  crewHeight: { size: 11, bold: true, color: ink, align: "right", line: "bottom" },
+  inputHeight: { ...inputNumber, size: 11, format: "0.00" },
   crewBlank: { size: 12, color: ink, line: "box" },
   place: { size: 10, color: ink, format: "0.0000", align: "right" },
   letterTitle: { size: 22, bold: true, color: ink },

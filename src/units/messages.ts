@@ -5,6 +5,7 @@ export const messages = {
   numberExamples: "a number such as 12 or 12.5",
   inchesOverFoot: (text: string, same: string) =>
     `inches beside feet must be under 12: for ${text} write ${same}, if that is what you mean`,
+  listExamples: "numbers with a semicolon between, such as 80; -12.5",
   ambiguousComma: (text: string) =>
     `the comma in "${text}" may part thousands or decimals: write 1500, or 1.5 with a point`,
   looksLikeDate: (allowed: string) => `this looks like a date: write 12' 6" (${allowed})`,

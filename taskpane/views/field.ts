@@ -32,7 +32,7 @@ export function fieldView(props: FieldProps): TemplateResult {
   const { field, good, problem, hint, missing, remove } = props;
   const id = fieldId(field.key);
   const note = missing ? say.missing : problem && sentence(problem);
-  const wide = field.kind === "text" || field.kind === "choice";
+  const wide = ["text", "choice", "numbers"].includes(field.kind);
   return html`<div class="field ${wide ? "wide" : ""} ${note ? "wrong" : ""}">
     <label for=${id}>${field.label.en}</label>
     ${field.kind === "choice" ? choice(props, id) : entry(props, id)}

@@ -4,6 +4,10 @@ import { structureOf, type Job } from "../../src/estimate/job";
 import { type Context } from "./context";
 import { questionView } from "./questions";
 
+/** The sections that the layout sheet asks for. */
+type AskedElsewhere = "layout" | "site";
+const askedElsewhere: readonly Section[] = ["layout", "site"] satisfies AskedElsewhere[];
+
 const say = {
   more: "More",
   hint: "Everything else, each with what is taken unless you change it",
@@ -20,7 +24,7 @@ const say = {
     labor: "Labor",
     subcontract: "Subcontract",
     charges: "On top of the lines",
-  } as Record<Exclude<Section, "layout">, string>,
+  } as Record<Exclude<Section, AskedElsewhere>, string>,
 };
 
 /** Every field that neither the questions nor the layout sheet ask, by section. */
@@ -29,13 +33,15 @@ export function moreView(context: Context): TemplateResult {
   const others = fieldsOf(structureOf(good)).filter(
     (field) => !field.quick && !field.slot && field.ofGate === undefined && applies(field, answers),
   );
-  const sections = [...new Set(others.map(({ section }) => section))].filter((one) => one !== "layout");
+  const sections = [...new Set(others.map(({ section }) => section))].filter(
+    (one) => !askedElsewhere.includes(one),
+  );
   return html`<details class="more">
     <summary>${say.more} <span class="beside">${say.hint}</span></summary>
     ${sections.map(
       (section) =>
         html`<fieldset>
-          <legend>${say.sections[section]}</legend>
+          <legend>${say.sections[section as keyof typeof say.sections]}</legend>
           ${others.filter((field) => field.section === section).map((field) => questionView(context, field))}
         </fieldset>`,
     )}

@@ -112,7 +112,11 @@ export function questionsView(context: Context): TemplateResult {
 } // prettier-ignore
 
 /** One field of the list with its answer. */
-export function questionView(context: Context, field: Field, more: { remove?(): void } = {}): TemplateResult {
+export function questionView(
+  context: Context,
+  field: Field,
+  { hint, ...more }: { remove?(): void; hint?: string } = {},
+): TemplateResult {
   const { panel } = context;
   const { answers, good, problems, source } = panel.state;
   const counted = field.insteadOf ? panel.counted(field.key) : "";
@@ -121,7 +125,10 @@ export function questionView(context: Context, field: Field, more: { remove?(): 
     answer: answers[field.key] ?? null,
     good: good[field.key],
     problem: problems[field.key],
-    hint: field.insteadOf && counted !== "" ? `counted: ${counted}` : say.meaning[String(answers[field.key])],
+    hint:
+      field.insteadOf && counted !== ""
+        ? `counted: ${counted}`
+        : (hint ?? say.meaning[String(answers[field.key])]),
     placeholder: field.key.startsWith("gate_at_") ? say.middle : String(counted),
     missing: source?.sheet.missing.includes(field.key) ?? false,
     answered: (value) => panel.answer({ [field.key]: value }),

@@ -1,6 +1,7 @@
 import { newJob, type Job } from "../../src/estimate/job";
 import { contentOfPlans } from "../../src/sheets/calculate";
 import { type LaidStake, type LayoutData } from "../../src/sheets/layout-data";
+import { GRADE_ROWS } from "../../src/sheets/layout-grade";
 import { labels, layoutCautions } from "../../src/sheets/layout-messages";
 import { columns } from "../../src/sheets/layout-places";
 import { layoutRows, layoutSheetPlan } from "../../src/sheets/layout-sheet";
@@ -25,7 +26,7 @@ describe("a layout sheet in Spanish", () => {
   it("says nothing in English but what a person wrote and what the estimate holds", () => {
     const inEnglish = new Map(words(sheet));
     const same = words(spanish).filter(([place, value]) => inEnglish.get(place) === value).map(([, value]) => value);
-    expect(same).toEqual(["penstake layout 1", "Copperleaf Bend (invented)", "site", "site"]);
+    expect(same).toEqual(["penstake layout 1", "Copperleaf Bend (invented)", "site", "site", "right", "right", "in", "in"]);
     expect(words(spanish)).toHaveLength(words(sheet).length);
     expect(spanish.pictures[0].svg).toContain("estaca central");
     expect(spanish.print!.footer).toContain("Medidas");
@@ -59,6 +60,8 @@ describe("the layout sheet of another fence", () => {
       expect(shownAt(shown, first + k, columns.chord + 1)).toBe(chord);
       expect(shownAt(shown, first + k, columns.tie2 + 1)).toBe(tie2);
     });
-    expect(plan.cells.filter(({ input }) => input)).toEqual([]);
+    const inputs = plan.cells.filter(({ input }) => input).map(({ column }) => column);
+    expect(inputs.filter((column) => column === columns.shot)).toHaveLength(posts.length);
+    expect(inputs).toHaveLength(posts.length + GRADE_ROWS - 1);
   });
 });

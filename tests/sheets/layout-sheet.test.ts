@@ -121,7 +121,7 @@ describe("the layout sheet of a panel pen", () => {
     );
     const after = contentOfPlans([{ ...plan, cells: typed }], pen).sheets[0];
     expect(shownAt(after, cut, columns.tie1 + 1)).toBeCloseTo(line(4).cut, 9);
-    expect(plan.cells.filter(({ input }) => input)).toHaveLength(3);
+    expect(plan.cells.filter(({ input, row }) => input && row < at.headers)).toHaveLength(3);
   }); // prettier-ignore
 
   it("sets the center again from its two reference stakes, which stand outside the work", () => {
@@ -145,14 +145,14 @@ describe("the layout sheet of a panel pen", () => {
     expect(sheet.cells.filter(({ value }) => isError(value))).toEqual([]);
     const cell = layoutSheetPlan(data, "Layout").cells.find(({ row, column }) => row === at.first && column === columns.chord + 1)!;
     expect(asksPen(cell.says)).toBe(true);
-    expect(liveFormula(cell.says)).toBe("=INDEX(PEN.PANEL_LAYOUT(Y6:Y11,Y12:Y17,Y18:Y21,Y22,Y23),2,3)");
+    expect(liveFormula(cell.says)).toBe("=INDEX(PEN.PANEL_LAYOUT(AC6:AC11,AC12:AC17,AC18:AC21,AC22,AC23),2,3)");
   }); // prettier-ignore
 
   it("keeps what is not for the crew out of print and puts every cell in a place of its own", () => {
     const { cells, print } = layoutSheetPlan(data, "Layout");
     const places = cells.map(({ row, column }) => `${row},${column}`);
     expect(new Set(places).size).toBe(places.length);
-    expect(print.area).toEqual({ top: 1, left: 1, bottom: at.last, right: columns.asSet });
+    expect(print.area).toEqual({ top: 1, left: 1, bottom: at.end, right: columns.asSet });
     expect([print.repeatFrom, print.repeatRows, print.pages.tall]).toEqual([at.headers, 2, 2]);
     expect(text(rows.title, columns.kind)).toBe("Revision 2, 2026-11-25");
     expect(text(rows.job, columns.stake)).toBe("Copperleaf Bend (invented)");
@@ -194,5 +194,44 @@ describe("a layout sheet that the estimate has left behind", () => {
 
   it("keeps its own figures, which fit its plan, until it is written again", () => {
     expect(stakeRows(layoutSheet({ ...job, size: 90 }, job), job)).toEqual(stakeRows(sheet, job));
+  });
+});
+
+describe("a layout sheet of a pen set from its gate", () => {
+  const length = panelLayout(parts(job), 0)[1].chord;
+  const first: Job = { ...job, gate_right: "40; 100", gate_left: `${40 + length}; 100` };
+
+  it("gives the center stake, the bearing and every stake from the crew's mark", () => {
+    const found = layoutSheet(first);
+    const { stakes, center, bearing } = layoutOf(first);
+    expect(layoutOf(job).center).toBeUndefined();
+    const east = found.cells.find(({ value }) => value === labels.centerEast.en)!.row;
+    expect(shownAt(found, east, columns.tie1 + 1)).toBeCloseTo(center!.east, 9);
+    const rowOf = (k: number) => layoutRows(layoutOf(first)).first + k;
+    stakes.forEach((stake, k) => {
+      expect(shownAt(found, rowOf(k), columns.siteEast)).toBeCloseTo(stake.east + center!.east, 9);
+      expect(shownAt(found, rowOf(k), columns.siteNorth)).toBeCloseTo(stake.north + center!.north, 9);
+    });
+    expect([0, 1].map((k) => shownAt(found, rowOf(k), columns.siteNorth))).toEqual([
+      expect.closeTo(100, 6),
+      expect.closeTo(100, 6),
+    ]);
+    expect(bearing).toBeDefined();
+  });
+
+  it("is out of date once the gate stands elsewhere, a gate swings the other way or a fence comes near", () => {
+    const warning = (now: Job) => shownAt(layoutSheet(now, first), rows.warning, columns.stake);
+    expect(warning(first)).toBe("");
+    for (const more of [{ gate_right: "41; 100" }, { gate_left: null }, { gate_swing: "out" }, { neighbor_2: "80; 0; 60" }, { turning_room: 12 }] as Job[])
+      expect([more, warning({ ...first, ...more })]).toEqual([more, labels.outOfDate.en]);
+  }); // prettier-ignore
+
+  it("says above its cautions what was found on the site", () => {
+    const found = layoutSheet({ ...job, neighbor_1: "0; -70; 60" });
+    const words = found.cells.filter(
+      ({ column, value }) => column === columns.stake && /#1/.test(String(value)),
+    );
+    expect(words.length).toBeGreaterThan(0);
+    expect(layoutSheet(job).cells.filter(({ value }) => /#1/.test(String(value)))).toEqual([]);
   });
 });

@@ -35,7 +35,7 @@ function byKey(key: string): TemplateField[] {
   const field = fields.find((one) => one.key === key) ?? figureFields.find((one) => one.key === key);
   if (!field) return [cell(capital(name), readingOfPart(key))];
   const one = cell(withUnit(field.label.en, field.unit), readingOfKind(field.kind));
-  if (field.unit !== "ft") return [one];
+  if (field.unit !== "ft" || field.kind === "numbers") return [one];
   const label = withUnit(field.label.en, feetAndInches);
   return [one, { ...one, name: `${name} in ${feetAndInches}`, label, reading: "text", from: feetAndInches }];
 } // prettier-ignore
@@ -44,7 +44,7 @@ const feetAndInches = "feet and inches";
 
 const readingOfKind = (kind: string): Reading =>
   kind === "money" ? "money"
-  : kind === "text" || kind === "choice" ? "text"
+  : kind === "text" || kind === "choice" || kind === "numbers" ? "text"
     : "number"; // prettier-ignore
 
 function readingOfPart(key: string): Reading {

@@ -1,0 +1,56 @@
+import { answerOf, type Job } from "../src/estimate/job";
+import { isArena, outsideOf, type Pen } from "../src/estimate/pen";
+import { piecesOnGround } from "../src/estimate/pieces-on-ground";
+import { placed, siteFindings, type Placed } from "../src/estimate/site";
+import { siteSentences } from "../src/estimate/site-sentences";
+import { type Stake } from "../src/fence/layout";
+import { stakesAt } from "../src/fence/stakes";
+import { feetInches } from "../src/units/feet-inches";
+import { degrees } from "../src/units/number-text";
+import { Refusal } from "../src/units/refusal";
+
+/** What a job's site comes to, in sentences: where its gate sets the center, what was found, and why neither can be told. */
+export interface Site {
+  gate: string;
+  notes: string[];
+  refusal: string;
+}
+
+const say = {
+  gateFirst: (east: string, north: string, bearing: string) =>
+    `The gate sets the center stake ${east} and ${north} of your mark, the gate's middle at ${bearing}.`,
+  east: (feet: number) => `${feetInches(Math.abs(feet))} ${feet < 0 ? "west" : "east"}`,
+  north: (feet: number) => `${feetInches(Math.abs(feet))} ${feet < 0 ? "south" : "north"}`,
+  capital: (sentence: string) => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`,
+};
+
+/** The site of a job as the panel tells it; of no pen nothing. */
+export function siteOf(job: Job, pen?: Pen): Site {
+  if (!pen) return { gate: "", notes: [], refusal: "" };
+  try {
+    const stakes = (bearing: number) => {
+      const pieces = piecesOnGround(pen, bearing);
+      return stakesAt(
+        pieces.map(({ kind, from }, k) => ({
+          ...from,
+          atGate: kind === "gate" || pieces.at(k - 1)!.kind === "gate",
+        })),
+      );
+    };
+    const {
+      bearing,
+      center,
+    }: Pick<Placed<Stake>, "bearing" | "center"> = isArena(pen)
+      ? { bearing: Number(job.length_bearing ?? 0) }
+      : placed(job, stakes);
+    const found = siteFindings(job, piecesOnGround(pen, bearing), outsideOf(pen));
+    return {
+      gate: center ? say.gateFirst(say.east(center.east), say.north(center.north), degrees(bearing)) : "",
+      notes: siteSentences(found, answerOf(job, "turning_room")),
+      refusal: "",
+    };
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return { gate: "", notes: [], refusal: say.capital(refusal.message) };
+    throw refusal;
+  }
+}
