@@ -67,7 +67,7 @@ export const messages = {
     "By common practice, for screening only: the gate maker's sheet governs, and a licensed engineer decides for heavy or wide gates.",
   noGateToStartFrom: "there is no gate to start from: give the pen a gate",
   gatePlacesApart: (apart: number, gate: number) =>
-    `the two places are ${feetInches(apart)} apart and the gate is ${feetInches(gate)} from post to post: set them within an inch of it`,
+    `the two places are ${feetInches(apart)} apart and the gate is ${feetInches(gate)} from post to post, ${feetInches(Math.abs(apart - gate))} too ${apart > gate ? "far" : "near"}: set them within an inch of it`,
   turningRoom: (closed: number) => `the room to turn must be over the closed gap of ${feetInches(closed)}`,
   penInsidePen: "one pen lies inside the other: wedges are looked for between pens side by side",
   referenceInWork: (least: number) =>

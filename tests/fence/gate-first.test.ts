@@ -71,9 +71,9 @@ describe("A layout set from its gate", () => {
     expect(stakes[1].east).toBeCloseTo(0.03, 9);
     expect(stakes[0].east).toBeCloseTo(12.03, 9);
     const refused =
-      "the two places are 12' 1 3/16\" apart and the gate is 12' from post to post: set them within an inch of it";
+      "the two places are 12' 1 3/16\" apart and the gate is 12' from post to post, 1 3/16\" too far: set them within an inch of it";
     expect(() => layOutFromGate(postPen, place(12.1))).toThrow(refused);
-    expect(() => layOutFromGate(postPen, place(0))).toThrow(/are 0" apart/);
+    expect(() => layOutFromGate(postPen, place(0))).toThrow(/are 0" apart.*, 12' too near/);
   });
 
   it("refuses a pen without a gate", () => {
