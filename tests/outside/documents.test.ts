@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { calls } from "../../functions/calls";
+import { boughtItems } from "../../src/estimate/bought-items";
+import { repriced } from "../../src/estimate/compare";
 import { estimate } from "../../src/estimate/estimate";
 import { type Job } from "../../src/estimate/job";
+import { orderTotal } from "../../src/estimate/order-total";
 import { unpricedRow, type PriceRow } from "../../src/estimate/prices";
 import { together } from "../../src/estimate/together";
 import { draws } from "../../src/estimate/draws";
@@ -9,8 +12,10 @@ import { writeXlsx } from "../../src/hosts/xlsx/xlsx";
 import { contentOfPlans } from "../../src/sheets/calculate";
 import { bidPlan } from "../../src/sheets/documents/bid";
 import { drawsOf } from "../../src/sheets/documents/bid-draws";
+import { comparePlan } from "../../src/sheets/documents/compare";
+import { orderDefaults, purchaseOrderPlan } from "../../src/sheets/documents/purchase-order";
 import { readDocument } from "../../src/sheets/documents/read";
-import { cellOf, estimateSource, type EstimateSource } from "../../src/sheets/documents/source";
+import { boughtOf, cellOf, estimateSource, type EstimateSource } from "../../src/sheets/documents/source";
 import { totalIn } from "../../src/sheets/documents/together";
 import { estimatePlan } from "../../src/sheets/estimate";
 import { type SheetPlan } from "../../src/sheets/plan";
@@ -69,6 +74,53 @@ const bidsTogether: Maker = (sources, jobs, prices, k) => {
   ];
 }; // prettier-ignore
 
+/** Sizes around a job's own side by side; the first is the job itself. */
+const comparisons: Maker = ([source], [job], prices, k) => {
+  const name = `Compare ${k}`;
+  const sizes = [0, 2, 4].map((more) => ({ label: String(more), answers: sizeOf(job, more) }));
+  const { price } = repriced(job, sizes[0].answers, prices);
+  return [
+    {
+      plans: [comparePlan(source, prices, sizes, name, "2026-11-25")],
+      name,
+      figures: { price: price! },
+    },
+  ];
+};
+
+/** A job's size, so many feet larger. */
+const sizeOf = (job: Job, more: number): Job =>
+  String(job.structure).endsWith("arena")
+    ? { arena_length: Number(job.arena_length) + more, arena_width: job.arena_width }
+    : { size: Number(job.size) + more };
+
+/** An order of all that a job buys, at agreed prices. */
+const orders: Maker = (sources, _, __, k) => {
+  const name = `Purchase order ${k}`;
+  const lines = boughtItems(sources.map(boughtOf)).map(({ name: item, quantity, unit }, n) => ({
+    item,
+    words: "",
+    quantity,
+    unit,
+    price: 3.37 + n * 7.113,
+    taxed: n % 3 > 0,
+    leadTime: "",
+    available: "",
+  }));
+  const asked = { freight: 120.25, tax: 8.25, tax_status: "taxed" };
+  const due = orderTotal(lines, { ...asked, status: asked.tax_status });
+  const figures = {
+    lines_total: due.lines.toNumber(),
+    tax_amount: due.tax.toNumber(),
+    total: due.total.toNumber(),
+  };
+  return [{ plans: [purchaseOrderPlan(lines, { ...orderDefaults, ...asked }, name)], name, figures }];
+};
+
+/** A bid of every job, and of every twentieth also the documents beside it. */
+const everyDocument: Maker = (...asked) =>
+  (asked[3] % 20 === 0 ? [bids, comparisons, orders] : [bids]).flatMap((make) => make(...asked));
+
 /** The sheets of some groups of jobs, the documents over them, and one workbook without functions of this add-in. */
 function bookOf(groups: Job[][], make: Maker) {
   const prices = pricesFor(groups);
@@ -118,11 +170,11 @@ function hasAnswer(job: Job): boolean {
 }
 
 describe("documents in LibreOffice", () => {
-  officeTest("show the price and draws of random jobs to the cent, as plain copies", async () => {
-    const { held, content } = bookOf(answered(180).map((job) => [job]), bids);
+  officeTest("show the price, draws, compared price and order of 200 random jobs to the cent, as plain copies", async () => {
+    const { held, content } = bookOf(answered(200).map((job) => [job]), everyDocument);
     const [recalculated] = await recalculate([await writeXlsx(content)]);
-    expect(hold(recalculated, held)).toBe(held.length * 4);
-    expect(held).toHaveLength(180);
+    expect(held).toHaveLength(200 + 2 * 10);
+    expect(hold(recalculated, held)).toBe(200 * 4 + 10 + 10 * 3);
   }, 600_000);
 
   officeTest("show the price of several estimates as one to the cent, as plain copies", async () => {
