@@ -68,6 +68,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
     case "figure": {
       const { label, unit, kind } = figureField(key);
       const total = key === "total";
+      const least = says[`${key}_least`];
       const at = kind === "money" ? columns.amount : columns.quantity;
       const figure = put(row, at, says[key], total ? "total" : styleOfFigure[kind]);
       if (total) return totalCells(row, label.en, unit, figure);
@@ -77,6 +78,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         figure,
         put(row, columns.unit, unit, "unit"),
         ...shown,
+        ...(least ? [put(row, columns.pick, least, "key")] : []),
       ];
     }
     case "warning":

@@ -34,14 +34,16 @@ export function headersOf(structure: Structure) {
 
 /**
  * What stands hidden beside a line's count: which rows of the prices it may use, and beside a panel's the counts with
- * one fewer and one more, and the stock that may be used.
+ * one fewer and one more, and the stock that may be used; beside a hole, the least diameter that its post needs.
  */
 export function besideCounts(places: Record<string, Place>): Record<string, Place> {
   const beside = (key: string, name: "fewer" | "more" | "pick" | "kind" | "limit") =>
     [key.replace(/_count$/, `_${name}`), { ...places[key], column: columns[name] }] as const;
   const counts = Object.keys(places).filter((key) => key.endsWith("_count"));
   const panels = counts.filter((key) => key.startsWith("panel_"));
+  const holes = ["line_hole", "gate_hole"].filter((key) => key in places);
   return Object.fromEntries([
+    ...holes.map((key) => [`${key}_least`, { ...places[key], column: columns.pick }] as const),
     ...counts.map((key) => beside(key, "pick")),
     ...counts.map((key) => beside(key, "kind")),
     ...panels.flatMap((key) => [beside(key, "fewer"), beside(key, "more"), beside(key, "limit")]),

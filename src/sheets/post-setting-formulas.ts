@@ -21,9 +21,7 @@ import { acrossOf, chosen, filledWidthOf, half, isDriven, isWord, shapeOf, squar
 
 /** The first of some sizes, in rising order, that is no less than a term; nothing where none is. */
 const firstFrom = (sizes: readonly number[], least: Term) =>
-  [...sizes]
-    .reverse()
-    .reduce<Term>((next, size) => when(operate(call("ROUND", least, 6), "<=", size), size, next), "");
+  [...sizes].reverse().reduce<Term>((next, size) => when(operate(least, "<=", size), size, next), "");
 
 /** How posts are set: depth, length, holes, and what fills them, by key. */
 export function settingFormulas(sheet: Sheet): Record<string, Expression> {
@@ -37,9 +35,15 @@ export function settingFormulas(sheet: Sheet): Record<string, Expression> {
   };
   const ground = (then: Term) => when(isDriven(sheet), "", then);
   const gravel = number(at("hole_gravel"));
-  const hole = (post: string) => {
-    return ground(firstFrom(AUGERS, plus(acrossOf(sheet, post), times(2, orDefault("room_round")))));
-  };
+  const hole = (kind: "line" | "gate") => ({
+    // In a cell of its own, since every size of auger is held against it.
+    [`${kind}_hole_least`]: call(
+      "ROUND",
+      plus(acrossOf(sheet, `${kind}_post`), times(2, orDefault("room_round"))),
+      6,
+    ),
+    [`${kind}_hole`]: ground(firstFrom(AUGERS, at(`${kind}_hole_least`))),
+  });
   const inHoles = (of: (kind: "line" | "gate") => Term) =>
     sum((["line", "gate"] as const).map((kind) => times(at(`${kind}_posts_count`), of(kind))));
   const around = inHoles((kind) =>
@@ -70,9 +74,9 @@ export function settingFormulas(sheet: Sheet): Record<string, Expression> {
       over(number(at("frost")), 12),
     ),
     post_length: plus(height, at("post_depth")),
-    post_bought: expression(firstFrom(POST_LENGTHS, at("post_length"))),
-    line_hole: hole("line_post"),
-    gate_hole: hole("gate_post"),
+    post_bought: expression(firstFrom(POST_LENGTHS, call("ROUND", at("post_length"), 6))),
+    ...hole("line"),
+    ...hole("gate"),
     hole_depth: ground(plus(times(at("post_depth"), 12), gravel)),
     bags_count: when(
       isWord(setting, "concrete"),
