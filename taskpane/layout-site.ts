@@ -3,8 +3,8 @@ import { isArena, outsideOf, type Pen } from "../src/estimate/pen";
 import { piecesOnGround } from "../src/estimate/pieces-on-ground";
 import { placed, siteFindings, type Placed } from "../src/estimate/site";
 import { siteSentences } from "../src/estimate/site-sentences";
+import { stakesOnGround } from "../src/estimate/stakes-on-ground";
 import { type Stake } from "../src/fence/layout";
-import { stakesAt } from "../src/fence/stakes";
 import { feetInches } from "../src/units/feet-inches";
 import { degrees } from "../src/units/number-text";
 import { Refusal } from "../src/units/refusal";
@@ -28,21 +28,12 @@ const say = {
 export function siteOf(job: Job, pen?: Pen): Site {
   if (!pen) return { gate: "", notes: [], refusal: "" };
   try {
-    const stakes = (bearing: number) => {
-      const pieces = piecesOnGround(pen, bearing);
-      return stakesAt(
-        pieces.map(({ kind, from }, k) => ({
-          ...from,
-          atGate: kind === "gate" || pieces.at(k - 1)!.kind === "gate",
-        })),
-      );
-    };
     const {
       bearing,
       center,
     }: Pick<Placed<Stake>, "bearing" | "center"> = isArena(pen)
       ? { bearing: Number(job.length_bearing ?? 0) }
-      : placed(job, stakes);
+      : placed(job, (asked) => stakesOnGround(pen, asked));
     const found = siteFindings(job, piecesOnGround(pen, bearing), outsideOf(pen));
     return {
       gate: center ? say.gateFirst(say.east(center.east), say.north(center.north), degrees(bearing)) : "",

@@ -2,12 +2,19 @@ import { cornerMoves, type CornerMove } from "../geometry/corner-moves";
 import { squareUp } from "../geometry/squaring-up";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { inchesAlone } from "../units/feet-inches";
-import { lengthRange, readWithin } from "../units/range";
+import { LONGEST_FT } from "../units/range";
 import { Refusal } from "../units/refusal";
 import { field, type Question } from "./field";
+import { readTyped, type TypedAnswers } from "./typed-answers";
 
 const measure = (key: string, en: string, es: string): Question =>
-  field(en, es, { key: `measured_${key}`, kind: "length", unit: "ft", section: "layout" });
+  field(en, es, {
+    key: `measured_${key}`,
+    kind: "length",
+    unit: "ft",
+    range: [0, LONGEST_FT],
+    section: "layout",
+  });
 
 /** What is taped between the four corner stakes of an arena, in order: the sides clockwise, then the diagonals. */
 export const measures: readonly Question[] = [
@@ -20,9 +27,7 @@ export const measures: readonly Question[] = [
 ];
 
 /** How the corner stakes stand, or which measures are still wanted or cannot be read, by key. */
-export interface SquaringCheck {
-  read: Record<string, number | null>;
-  problems: Record<string, string>;
+export interface SquaringCheck extends TypedAnswers {
   /** How far out the six measures are with one another, and where each corner goes; empty until all are there. */
   sentences: string[];
 }
@@ -37,17 +42,7 @@ const NEAR_ENOUGH = 1 / 8;
  * corner slides so that it is square, the near left stake and the line of the left side being kept.
  */
 export function squaringCheck(typed: Record<string, string>, length: number, width: number): SquaringCheck {
-  const check: SquaringCheck = { read: {}, problems: {}, sentences: [] };
-  for (const { key } of measures) {
-    const text = (typed[key] ?? "").trim();
-    check.read[key] = null;
-    try {
-      if (text) check.read[key] = readWithin(text, { ...lengthRange("ft"), dash: true });
-    } catch (refusal) {
-      if (!(refusal instanceof Refusal)) throw refusal;
-      check.problems[key] = refusal.message;
-    }
-  }
+  const check: SquaringCheck = { ...readTyped(measures, typed), sentences: [] };
   const taped = measures.map(({ key }) => check.read[key]);
   if (taped.some((one) => one === null)) return check;
   try {

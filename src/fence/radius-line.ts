@@ -9,6 +9,9 @@ export interface RadiusLine {
   loop: number;
 }
 
+/** What such a line is until a crew says its own, in inches (common practice, no source). */
+export const usualLine = { centerStake: 1.5, can: 2.625, loop: 12 } as const;
+
 /** How long to make it, ft. */
 export interface RadiusLineLength {
   /** Pulled tight, from the inside of one loop's far end to that of the other: what the tape shows. */

@@ -1,4 +1,5 @@
 import { type Label } from "../estimate/fields";
+import { usualLine } from "../fence/radius-line";
 import { ahead, distance, type Point } from "../geometry/point";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { put } from "./estimate-cells";
@@ -8,9 +9,6 @@ import { labels, layoutCautions, northLabel, piecesInWords, sentences } from "./
 import { columns, factColumns, rows } from "./layout-places";
 import { type PlanCell } from "./plan";
 import { hasMovedOn, usedCells, type UsedTable } from "./used-inputs"; // prettier-ignore
-
-/** What the radius line goes around until the crew types its own, in inches (common practice, no source). */
-export const lineDefaults = { centerStake: 1.5, can: 2.625, loop: 12 } as const;
 
 /** What stands in one row of the head. */
 export type Fact = (row: number) => PlanCell[];
@@ -101,9 +99,9 @@ function lineFacts({ language }: LayoutData, radius: Term): Fact[] {
   const inFeet = (inches: Term) => over(inches, INCHES_PER_FOOT);
   return [
     section(say(labels.line)),
-    input(labels.centerStake, lineDefaults.centerStake),
-    input(labels.can, lineDefaults.can),
-    input(labels.loop, lineDefaults.loop),
+    input(labels.centerStake, usualLine.centerStake),
+    input(labels.can, usualLine.can),
+    input(labels.loop, usualLine.loop),
     (row) => length(say(labels.tight), plus(radius, over(inFeet(plus(up(row, 3), up(row, 2))), 2)))(row),
     (row) => length(say(labels.cut), plus(up(row, 1), times(2, inFeet(up(row, 2)))))(row),
   ];

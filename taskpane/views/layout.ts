@@ -16,6 +16,13 @@ const squaring: LazySection = {
   load: () => import("../field/squaring-view"),
 };
 
+const aids: LazySection = {
+  id: "field-aids",
+  title: "Field aids",
+  hint: "A stake off its place, tape on a slope, radius line",
+  load: () => import("../field/aids-view"),
+};
+
 const say = {
   site: "Gate first, and fences nearby",
   hints: {
@@ -57,6 +64,6 @@ export function view(context: Context): TemplateResult {
       </button>
       <p class="beside" id="penstake-layout-why" role="status">${why}</p>
     </section>
-    ${belongs({ structures: arenas }, structure) ? lazySection(context, squaring) : nothing}
+    ${lazySection(context, belongs({ structures: arenas }, structure) ? squaring : aids)}
   `;
 }

@@ -5,21 +5,13 @@ import { outsideOf, penOf } from "../../src/estimate/pen";
 import { piecesOnGround } from "../../src/estimate/pieces-on-ground";
 import { gatePlaceOf, neighborsOf, placed, siteFindings } from "../../src/estimate/site";
 import { siteSentences } from "../../src/estimate/site-sentences";
-import { stakesAt } from "../../src/fence/stakes";
+import { stakesOnGround } from "../../src/estimate/stakes-on-ground";
 import { TURNING_ROOM, wedgesBetween } from "../../src/fence/wedges";
 import { numbersAsCell } from "../../src/units/number-list";
 import { distance } from "../../src/geometry/point";
 
 const job = (more: Job = {}): Job => ({ ...newJob(), ...more });
-const laid = (one: Job) => (bearing: number) => {
-  const pieces = piecesOnGround(penOf(one), bearing);
-  return stakesAt(
-    pieces.map(({ kind, from }, k) => ({
-      ...from,
-      atGate: kind === "gate" || pieces.at(k - 1)!.kind === "gate",
-    })),
-  );
-};
+const laid = (one: Job) => (bearing: number) => stakesOnGround(penOf(one), bearing);
 const found = (one: Job) => {
   const pen = penOf(one);
   return siteFindings(one, piecesOnGround(pen, placed(one, laid(one)).bearing), outsideOf(pen));

@@ -8,7 +8,7 @@ import { centerAgain, referenceStakes } from "../../src/fence/reference-stakes";
 import { labels } from "../../src/sheets/layout-messages";
 import { columns, rows } from "../../src/sheets/layout-places";
 import { layoutRows, layoutSheetPlan } from "../../src/sheets/layout-sheet";
-import { lineDefaults } from "../../src/sheets/layout-head";
+import { usualLine } from "../../src/fence/radius-line";
 import { contentOfPlans } from "../../src/sheets/calculate";
 import { asksPen } from "../../src/sheets/expression";
 import { liveFormula } from "../../src/sheets/formula";
@@ -109,7 +109,7 @@ describe("the layout sheet of a panel pen", () => {
   }); // prettier-ignore
 
   it("cuts the radius line for the stake, the can and the loops that it states, and follows them", () => {
-    const { centerStake, can, loop } = lineDefaults;
+    const { centerStake, can, loop } = usualLine;
     const line = (stake: number) =>
       radiusLine({ radius: panelPen(job).pinCircle / 2, centerStake: stake / 12, can: can / 12, loop: loop / 12 });
     const [tight, cut] = [rowSaying(labels.tight.en), rowSaying(labels.cut.en)];
