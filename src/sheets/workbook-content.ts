@@ -39,6 +39,8 @@ export interface SheetData {
   /** Absent on a sheet of the user's own that was never set up for printing. */
   print?: PrintSetUp;
   pictures: PlanPicture[];
+  /** In sentences, what the sheet has that this does not; absent where nothing is missing. */
+  lost?: string[];
 }
 
 /**

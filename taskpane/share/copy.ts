@@ -26,7 +26,10 @@ export async function makePlainCopy(
     Uint8Array.from(atob(await svgToPng(svg, width, height)), (sign) => sign.charCodeAt(0)),
   );
   await handOver(`${messages.fileName} ${dayText(new Date())}.xlsx`, bytes);
-  return messages.copied(copy.sheets.length);
+  const lost = copy.sheets.flatMap((sheet) =>
+    (sheet.lost ?? []).map((what) => messages.lost(sheet.name, what)),
+  );
+  return [messages.copied(copy.sheets.length), ...lost].join(" ");
 }
 
 const handedOver =

@@ -35,6 +35,7 @@ export const messages = {
   fileName: "Plain copy",
   copied: (sheets: number) =>
     `The plain copy has ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}. What was read from a sheet that stayed behind is fixed in it.`,
+  lost: (sheet: string, what: string) => `${sheet}: ${what}`,
   nameErrors: (places: string) =>
     `No copy was made: ${places} would show #NAME? to whoever opens it. Repair these cells, or clear them, then try again.`,
 }; // prettier-ignore

@@ -1,3 +1,5 @@
+import { wrappedPicture } from "../wrapped-picture";
+
 const svgStart = "data:image/svg+xml;charset=utf-8,";
 
 /** An SVG text as the source of an image: it draws, and nothing in it runs or loads. */
@@ -6,8 +8,7 @@ export const pictureSource = (svg: string) => svgStart + encodeURIComponent(svg)
 /** The SVG text behind an image's source; a picture of another kind is wrapped into one. */
 export function pictureSvg(source: string, width: number, height: number): string {
   if (source.startsWith(svgStart)) return decodeURIComponent(source.slice(svgStart.length));
-  const href = source.replace(/[&"<>]/g, (sign) => `&#${sign.charCodeAt(0)};`);
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}"><image href="${href}" width="${width}" height="${height}"/></svg>`;
+  return wrappedPicture(source, width, height);
 }
 
 /** True for an image that is held in the workbook itself and not fetched from elsewhere. */

@@ -25,6 +25,7 @@ export function excelHost(paint: Painter = svgToPng): ExcelHost {
     update: async (...asked) => (await import("./update")).updateCells(...asked),
     fillCopy: async (...asked) => (await import("./copy")).fillCopy(...asked),
     insertSheets: async (file) => (await import("./insert")).insertSheets(file),
+    content: async () => (await import("./content")).workbookContent(),
     selection,
     rewrite: async (...asked) => (await import("./update")).rewriteCells(...asked),
     append: async (...asked) => (await import("./update")).appendRows(...asked),

@@ -1,11 +1,12 @@
 import { areasOf, entered, newSheet, usedArea, type Area, type StoredCell, type StoredSheet } from "./memory";
+import { wholeSheetMethods, wholeSheetWays } from "./whole-sheets";
 import { clearLooks, copyDown } from "./properties";
 
 /** The workbook behind the stand-in. */
 export interface Workbook {
   sheets: StoredSheet[];
   active: StoredSheet;
-  selected: { row: number; column: number };
+  selected: { row: number; column: number; bottom?: number; right?: number };
   opened: string[];
 }
 
@@ -47,6 +48,10 @@ export const ways: Record<string, Step | undefined> = {
   "Workbook.GetActiveCell": (book, target) => {
     const { row, column } = book.selected;
     return range({ ...target, sheet: book.active }, [{ top: row, left: column, bottom: row, right: column }]);
+  },
+  "Workbook.GetSelectedRange": (book, target) => {
+    const { row, column, bottom = row, right = column } = book.selected;
+    return range({ ...target, sheet: book.active }, [{ top: row, left: column, bottom, right }]);
   },
   "Worksheets.Add": (book, _, [name]) => {
     if (findSheet(book, name)) throw new ActionFailure("ItemAlreadyExists");
@@ -129,6 +134,12 @@ export const ways: Record<string, Step | undefined> = {
   "Format.Fill": part("Fill"),
   "Format.Borders": part("Borders"),
   "Borders.GetItem": (_, target, [edge]) => ({ ...target, kind: "Border", detail: String(edge) }),
+  "Charts.GetItem": (_, target, [id]) => ({
+    ...target,
+    kind: "Chart",
+    picture: target.sheet.charts[Number(id)],
+  }),
+  ...wholeSheetWays,
   "Application.CreateWorkbook": (_, target, [file]) => ({
     ...target,
     kind: "NewWorkbook",
@@ -158,6 +169,7 @@ export const methods: Record<
 > = {
   "Application.SuspendScreenUpdatingUntilNextSync": () => undefined,
   "Workbook.InsertWorksheetsFromBase64": (book, _, [file]) => insertFile(book, String(file)),
+  ...wholeSheetMethods,
   // A block of over 1500 cells is cut by the library itself: this question first, then bands of rows.
   "Range._ValidateArraySize": () => undefined,
   "NewWorkbook.Open": (book, target) => void book.opened.push(target.detail!),

@@ -108,3 +108,27 @@ describe("reading several sheets", () => {
     expect(await refused(excel.host.read(["First", "Gone"]))).toBe(messages.gone);
   });
 });
+
+describe("the selection", () => {
+  it("is the rectangle of selected cells, with its sheet, in one round trip", async () => {
+    const excel = countingWorkbook({ sheets: ["Sheet1", "Estimate 1"] });
+    excel.book.active = sheetNamed(excel, "Estimate 1");
+    excel.book.selected = { row: 2, column: 1, bottom: 5, right: 3 };
+    expect(await excel.host.selection()).toEqual({
+      sheet: "Estimate 1",
+      top: 2,
+      left: 1,
+      bottom: 5,
+      right: 3,
+    });
+    excel.book.selected = { row: 4, column: 0 };
+    expect(await excel.host.selection()).toMatchObject({ top: 4, left: 0, bottom: 4, right: 0 });
+    expect(excel.trips()).toBe(2);
+  });
+
+  it("is refused in a sentence where it is no one rectangle of cells", async () => {
+    const excel = countingWorkbook();
+    excel.fail({ request: 0, action: 0, code: "InvalidSelection" });
+    expect(await refused(excel.host.selection())).toBe(messages.noCell);
+  });
+});

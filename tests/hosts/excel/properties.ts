@@ -2,6 +2,7 @@ import { liveFormula } from "../../../src/sheets/formula";
 import { movedDown } from "../../../src/sheets/moved";
 import { parseFormula } from "../../../src/sheets/parse";
 import { ActionFailure, findSheet, type Target, type Workbook } from "./actions";
+import { wholeSheetProperties } from "./whole-sheets";
 import { areasOf, entered, keysOf, type Area, type StoredSheet } from "./memory";
 
 const looks = ["Font.Bold", "Font.Italic", "Font.Size", "Font.Color", "Fill.Color", "Format.HorizontalAlignment", "Format.WrapText", "Format.RowHeight", "Border.Style", "DataValidation.Rule", "DataValidation.ErrorAlert", "DataValidation.Prompt", "DataValidation.IgnoreBlanks", "Range.RowHidden"]; // prettier-ignore
@@ -87,6 +88,7 @@ export function propertyOf(target: Target, name: string): unknown {
   const look = (otherwise: unknown) =>
     lookOf(`${target.kind}.${name[0].toUpperCase()}${name.slice(1)}`) ?? otherwise;
   const known: Record<string, (() => unknown) | undefined> = {
+    ...wholeSheetProperties(target),
     "Worksheet.name": () => target.sheet.name,
     "Range.values": () => block("value"),
     "Range.formulas": () => block("formula"),

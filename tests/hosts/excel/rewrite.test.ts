@@ -109,3 +109,63 @@ describe("rewriting cells", () => {
     expect(excel.runs.at(-1)).toEqual({ mergeUndoGroup: true });
   });
 });
+
+describe("rewriting cells of several sheets", () => {
+  const spread: RewrittenCell[] = [
+    { row: 3, column: 2, says: 7 },
+    { row: 3, column: 10, says: 12, style: "fixed", sheet: "Estimate 2" },
+    { row: 4, column: 2, says: pen("AREA", cell({ row: 3, column: 10 })), sheet: "Estimate 2" },
+    { row: 3, column: 10, says: 13, sheet: "Estimate 1" },
+  ];
+  async function withTwo() {
+    const excel = await withEstimate();
+    await excel.host.write([samplePlan("Estimate 2", 8)]);
+    excel.reset();
+    return excel;
+  }
+
+  it("changes each on its own sheet and is one step", async () => {
+    const excel = await withTwo();
+    await excel.host.rewrite("Estimate 1", spread);
+    const [one, two] = ["Estimate 1", "Estimate 2"].map((name) => sheetNamed(excel, name));
+    expect([one.cells.get("3 2")?.value, one.cells.get("3 10")?.value]).toEqual([7, 13]);
+    expect([two.cells.get("3 10")?.value, two.cells.get("4 2")?.formula]).toEqual([12, "=PEN.AREA(K4)"]);
+    expect(one.looks.get("3 10")).toHaveProperty(["Fill.Color"]);
+    expect(two.looks.get("3 10")).not.toHaveProperty(["Fill.Color"]);
+    expect(two.cells.get("3 2")).not.toEqual(one.cells.get("3 2"));
+    expect(excel.runs.filter((options) => "mergeUndoGroup" in options)).toHaveLength(1);
+  });
+
+  it("brings every sheet back when Excel refuses a part, at whichever action", async () => {
+    const first = await withTwo();
+    await first.host.rewrite("Estimate 1", spread);
+    const sizes = [...first.sizes];
+    const excel = await withTwo();
+    const before = state(excel);
+    for (const [request, size] of sizes.entries())
+      for (let action = 0; action < size; action++) {
+        excel.reset();
+        excel.fail({ request, action, code: "AccessDenied" });
+        expect(await refused(excel.host.rewrite("Estimate 1", spread))).toContain(messages.locked);
+        expect(state(excel)).toEqual(before);
+      }
+  });
+
+  it("names the cells of every sheet to check where Excel no longer answers", async () => {
+    const excel = await withTwo();
+    await excel.host.rewrite("Estimate 1", spread);
+    const last = excel.trips() - 1;
+    excel.reset();
+    excel.fail({ request: last, action: 4, code: "", silent: true });
+    const said = await refused(excel.host.rewrite("Estimate 1", spread));
+    for (const name of ["Estimate 1", "Estimate 2"]) expect(said).toContain(`cells on "${name}"`);
+  });
+
+  it("is refused where one of the sheets is gone, and nothing changes", async () => {
+    const excel = await withTwo();
+    const before = state(excel);
+    const cells = [...spread, { row: 0, column: 0, says: 1, sheet: "Gone" }];
+    expect(await refused(excel.host.rewrite("Estimate 1", cells))).toContain(messages.gone);
+    expect(state(excel)).toEqual(before);
+  });
+});

@@ -2,6 +2,7 @@ import { excelHost, type ExcelHost } from "../../../src/hosts/excel/excel-host";
 import { ActionFailure, methods, ways, type Target, type Workbook } from "./actions";
 import { newSheet } from "./memory";
 import { propertyOf, setProperty } from "./properties";
+import { itemsOf } from "./whole-sheets";
 import {
   loadObjectModel,
   type ObjectModel,
@@ -145,6 +146,8 @@ function act(
   if (ActionType === 2) {
     if (target.kind === "Worksheets")
       return { _Items: book.sheets.map(({ name }) => ({ _Id: name, Name: name })) };
+    const items = itemsOf(target);
+    if (items) return { _Items: items };
     const asked = QueryInfo!.Select.map((name) => [
       name[0].toUpperCase() + name.slice(1),
       propertyOf(target, name),
