@@ -12,5 +12,5 @@ export const messages = {
   tooLarge: (name: string, megabytes: number) => `${name} is larger than ${megabytes} MB. Save the sheets of your template in a file by themselves.`,
   notXlsx: (name: string) => `${name} is no .xlsx file. Save it as .xlsx in a spreadsheet, then try again.`,
   added: (names: readonly string[]) =>
-    `Added: ${names.join(", ")}.${names.length > 1 ? ` ${names[0]} is shown.` : ""} The file itself stays as it is.`,
+    `Added: ${names.join(", ")}.${names.length > 1 ? ` ${names[0]} is shown.` : ""}`,
 }; // prettier-ignore
