@@ -12,6 +12,7 @@ import {
   onHandOfSlots,
   only,
   percent,
+  slots,
   type Field,
   type Language,
 } from "./field";
@@ -290,6 +291,9 @@ export const fields: readonly Field[] = [
       }),
     ]),
   ), // prettier-ignore
+  field("Gates by other, their numbers", "Puertas por otro, sus números", {
+    key: "gates_by_other", kind: "numbers", range: [1, slots.gate], many: [1, 2, 3, 4], section: "gates", documents: everywhere,
+  }), // prettier-ignore
   field("Footing depth", "Profundidad de arena", {
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,
   }), // prettier-ignore

@@ -2,7 +2,9 @@ import { type Wedge } from "../fence/wedges";
 import { feetInches } from "../units/feet-inches";
 import { degrees } from "../units/number-text";
 import { type Language } from "./fields";
+import { numbersOf, structureOf, type Job } from "./job";
 import { type Findings } from "./site-findings";
+import { belongs, postFences } from "./structures";
 
 interface Words {
   wedge(neighbor: number, wedge: Wedge, room: number): string;
@@ -42,6 +44,20 @@ const words: Record<Language, Words> = {
     unclear: (neighbor) => `Cerca vecina #${neighbor}: un corral está dentro del otro.`,
   },
 };
+
+const theirs: Record<Language, (gate: number, length: string) => string> = {
+  en: (gate, length) => `Gate ${gate} of the estimate, ${length}, and its posts are by other.`,
+  es: (gate, length) => `La puerta ${gate} del presupuesto, ${length}, va por otro, con sus postes.`,
+};
+
+/** That gates of a job are by other, a sentence each; numbers of gates that it has not are passed over. */
+export function byOtherSentences(job: Job, language: Language = "en"): string[] {
+  const list = belongs({ structures: postFences }, structureOf(job)) ? "leaf" : "gate";
+  return numbersOf(job, "gates_by_other").flatMap((gate) => {
+    const length = job[`${list}_${gate}`] as number | null;
+    return length === null ? [] : [theirs[language](gate, feetInches(length))];
+  });
+}
 
 /** What was found on a site and what to do about it, a sentence each; `room` is what a horse needs to turn, ft. */
 export function siteSentences(found: Findings, room: number, language: Language = "en"): string[] {

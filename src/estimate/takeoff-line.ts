@@ -1,5 +1,5 @@
 import { slotKeys, type SlotList } from "./fields";
-import { type Job } from "./job";
+import { numbersOf, type Job } from "./job";
 import { type LineSection } from "./own-lines";
 import { priceKinds, type PricedItem, type PriceKind } from "./prices";
 
@@ -39,9 +39,12 @@ export const leftOver = ({ counted, onHand = 0 }: TakeoffLine) =>
 /** The count of a line, or the user's own in its place. */
 export const orOwn = (job: Job, key: string, count: number) => (job[`${key}_use`] as number | null) ?? count;
 
-/** One line for every gate of a list, each by its size. */
+/** Whether a gate, counted from 1, belongs to another estimate, which brings it and its posts. */
+export const isByOther = (job: Job, gate: number) => numbersOf(job, "gates_by_other").includes(gate);
+
+/** One line for every gate of a list, each by its size; of one by other none is counted. */
 export const slotLines = (job: Job, list: SlotList, item: PriceKind): TakeoffLine[] =>
-  slotKeys(list).map((key) => {
+  slotKeys(list).map((key, k) => {
     const size = job[key] as number | null;
-    return takeoffLine(key, "gates", item, size, size === null ? null : 1);
+    return takeoffLine(key, "gates", item, size, size === null ? null : isByOther(job, k + 1) ? 0 : 1);
   });

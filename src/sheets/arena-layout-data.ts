@@ -10,7 +10,7 @@ import { postArenaLayout } from "../estimate/post-arena";
 import { workFigures } from "../estimate/post-figures";
 import { type PostWork } from "../estimate/post-work";
 import { neighborsOf, siteFindings } from "../estimate/site";
-import { siteSentences } from "../estimate/site-sentences";
+import { byOtherSentences, siteSentences } from "../estimate/site-sentences";
 import { type ArenaStake } from "../fence/arena-layout";
 import { referenceStakes } from "../fence/reference-stakes";
 import { compass, type Point } from "../geometry/point";
@@ -80,7 +80,10 @@ export function arenaLayoutData(
     north,
     hasGate: arena.gates.length > 0,
     references,
-    notes: siteSentences(found, answerOf(job, "turning_room"), language),
+    notes: [
+      ...byOtherSentences(job, language),
+      ...siteSentences(found, answerOf(job, "turning_room"), language),
+    ],
     stakes,
     corners: laid.corners,
     apart: rounded,

@@ -27,6 +27,10 @@ export function cellsOf({ places }: Sheet) {
   return { at, orDefault, column };
 }
 
+/** Whether a gate, from 1, is among those by other; no gate's number has two digits. */
+export const isByOther = ({ places }: Sheet, gate: number) =>
+  call("ISNUMBER", call("FIND", gate, cell(places.gates_by_other)));
+
 /** Small terms of which the formulas of an estimate are made. */
 export const isNumber = (term: Term) => call("ISNUMBER", term);
 export const blankUnless = (test: Term, then: Term) => when(test, then, "");

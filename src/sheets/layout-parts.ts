@@ -5,7 +5,7 @@ import { answerOf, structureOf, type Job } from "../estimate/job";
 import { outsideOf, type Pen } from "../estimate/pen";
 import { piecesOnGround } from "../estimate/pieces-on-ground";
 import { neighborsOf, siteFindings, type Placed } from "../estimate/site";
-import { siteSentences } from "../estimate/site-sentences";
+import { byOtherSentences, siteSentences } from "../estimate/site-sentences";
 import { type Structure } from "../estimate/structures";
 import { type Stake } from "../fence/layout";
 import { squareReferenceStakes } from "../fence/reference-stakes";
@@ -74,7 +74,10 @@ export function headOf(
     hasGate: pen.gates.length > 0,
     references,
     center,
-    notes: siteSentences(found, answerOf(job, "turning_room"), language),
+    notes: [
+      ...byOtherSentences(job, language),
+      ...siteSentences(found, answerOf(job, "turning_room"), language),
+    ],
     plan: {
       width: drawn * points,
       height: Math.round(planFrame(drawn).height * points),

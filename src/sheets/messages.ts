@@ -32,6 +32,7 @@ export const messages = {
   ofThem: " of ",
   onHand: " on hand",
   gateItem: "Gate frame, ",
+  byOther: ", by other",
   linePostItem: "Line post, ",
   gatePostItem: "Gate post, ",
   railItem: "Rail, ",

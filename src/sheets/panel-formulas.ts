@@ -16,7 +16,7 @@ import {
   type Expression,
   type Term,
 } from "./expression";
-import { above, blankUnless, cellsOf, slotCount, sum, type Sheet } from "./formula-terms";
+import { above, blankUnless, cellsOf, isByOther, slotCount, sum, type Sheet } from "./formula-terms";
 import { stakesCount } from "./estimate-formulas";
 import { type Place } from "./address";
 import { onFixedRows } from "./moved";
@@ -97,9 +97,15 @@ export function gateFormulas(sheet: Sheet, less?: Expression): Record<string, Ex
   const passes = (key: string) =>
     less ? text(messages.opening, pen("FEET_INCHES", call("MAX", 0, minus(number(at(key)), less)))) : " ft";
   return Object.fromEntries(
-    slotKeys("gate").flatMap((key) => [
-      [`${key}_count`, blankUnless(above(number(at(key)), 0), 1)],
-      [`${key}_item`, blankUnless(above(number(at(key)), 0), text(messages.gateItem, at(key), passes(key)))],
+    slotKeys("gate").flatMap((key, k) => [
+      [`${key}_count`, blankUnless(above(number(at(key)), 0), when(isByOther(sheet, k + 1), 0, 1))],
+      [
+        `${key}_item`,
+        blankUnless(
+          above(number(at(key)), 0),
+          text(messages.gateItem, at(key), passes(key), when(isByOther(sheet, k + 1), messages.byOther, "")),
+        ),
+      ],
     ]),
   );
 }

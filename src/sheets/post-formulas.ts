@@ -17,7 +17,7 @@ import {
   type Expression,
   type Term,
 } from "./expression";
-import { above, blankUnless, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
+import { above, blankUnless, cellsOf, isByOther, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
 import { messages } from "./messages";
 import { postItems } from "./post-items";
 import { settingFormulas } from "./post-setting-formulas";
@@ -104,22 +104,31 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
 /** What is counted of posts, rails and gates, by key. */
 function countFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expression> {
   const { at, widest } = terms(sheet);
+  const { column } = cellsOf(sheet);
   const counted = (key: string, otherwise: Term) => ({ [`${key}_count`]: countOrOwn(sheet, key, otherwise) });
   const cut = at("rails_fixed");
+  const theirs = minus(call("COUNTIF", column("leaf", "input"), ">0"), call("SUM", column("leaf", "count")));
   const found: Record<string, Expression> = {
     ...counted("line_posts", minus(at("posts"), gatePosts)),
-    ...counted("gate_posts", gatePosts),
+    ...counted("gate_posts", call("MAX", 0, minus(gatePosts, times(2, theirs)))),
     ...counted("rails", roundedUp(times(cut, plus(1, over(number(at("rail_waste")), 100))))),
     ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
     ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
     rail_stock_length: at("rail_stock_length_fixed"),
   };
-  for (const key of slotKeys("leaf")) {
+  slotKeys("leaf").forEach((key, k) => {
+    const theirs = isByOther(sheet, k + 1);
     const opening = pen("FEET_INCHES", plus(number(at(key)), over(number(at("gate_room")), 12)));
-    const words = text(messages.leafItem, at(key), messages.opening, opening);
-    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), 1);
+    const words = text(
+      messages.leafItem,
+      at(key),
+      messages.opening,
+      opening,
+      when(theirs, messages.byOther, ""),
+    );
+    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), when(theirs, 0, 1));
     found[`${key}_item`] = blankUnless(above(number(at(key)), 0), words);
-  }
+  });
   const scale = operate(over(square(widest), KNOWN_GATE.leaf ** 2), "^", over(1, 3));
   const reaches = (nominal: number) => operate(at("gate_post_in"), ">=", times(nominal * (1 - 1e-9), scale));
   const { serves, marginal } = KNOWN_GATE.nominal;

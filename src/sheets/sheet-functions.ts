@@ -106,7 +106,7 @@ function criterion(wanted: Cell): (value: Cell) => boolean {
 
 /** The fewest terms of the functions that need more than one, or none. */
 export const leastTerms: Record<string, number | undefined> = {
-  PI: 0, IF: 2, IFERROR: 2, INDEX: 2, COUNTIF: 2, COUNTIFS: 2, SUMIFS: 3, MINIFS: 3, MAXIFS: 3, TODAY: 0, ROUND: 2, ROUNDUP: 2, ROUNDDOWN: 2,
+  PI: 0, IF: 2, IFERROR: 2, INDEX: 2, COUNTIF: 2, COUNTIFS: 2, FIND: 2, SUMIFS: 3, MINIFS: 3, MAXIFS: 3, TODAY: 0, ROUND: 2, ROUNDUP: 2, ROUNDDOWN: 2,
 }; // prettier-ignore
 
 /** The functions of the spreadsheet that documents use. Terms are evaluated on demand, so IF looks only where it must. */
@@ -139,6 +139,13 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   MIN: over((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),
   COUNT: (terms) => [...cells(terms)].filter(({ value }) => typeof value === "number").length,
   COUNTIF: (terms) => fulfilled(terms).filter(Boolean).length,
+  FIND: (terms) => {
+    const [part, whole] = terms.map((term) => toText(single(term())));
+    if (isError(part)) return part;
+    if (isError(whole)) return whole;
+    const at = whole.indexOf(part);
+    return at < 0 ? valueError : at + 1;
+  },
   COUNTIFS: (terms) => fulfilled(terms).filter(Boolean).length,
   SUMIFS: ofThoseThatFit((found) => found.reduce((sum, x) => sum + x, 0)),
   MINIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),

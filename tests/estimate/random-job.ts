@@ -108,6 +108,7 @@ const postAnswers = {
 
 /** The answers that a job of any structure has. */
 const anyAnswers = {
+  gates_by_other: fc.constantFrom<unknown[]>(null, null, null, 1, 2, "1; 3", "1; 2; 3; 4"),
   budget: maybe(fc.integer({ min: 500, max: 20_000 })),
   ...slotted("truck", maybe(halves(5, 20), 8), maybe(halves(5, 20), 2)),
   ...uses([...slotKeys("truck"), "stakes", "line", "paint"], 24),

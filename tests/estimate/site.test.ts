@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { newJob, numbersOf, problemsOf, readField, type Job } from "../../src/estimate/job";
+import { estimate } from "../../src/estimate/estimate";
 import { fieldOf } from "../../src/estimate/fields";
+import { examplePrices } from "../../src/estimate/prices";
 import { outsideOf, penOf } from "../../src/estimate/pen";
 import { piecesOnGround } from "../../src/estimate/pieces-on-ground";
 import { gatePlaceOf, neighborsOf, placed, siteFindings } from "../../src/estimate/site";
-import { siteSentences } from "../../src/estimate/site-sentences";
+import { byOtherSentences, siteSentences } from "../../src/estimate/site-sentences";
 import { stakesOnGround } from "../../src/estimate/stakes-on-ground";
 import { TURNING_ROOM, wedgesBetween } from "../../src/fence/wedges";
 import { numbersAsCell } from "../../src/units/number-list";
@@ -117,5 +119,36 @@ describe("what is wrong on a site", () => {
     );
     const spanish = siteSentences(found(job({ neighbor_1: "5; 0; 300" })), 10, "es");
     expect(spanish[0]).toMatch(/Cerca vecina #1/);
+  });
+});
+
+describe("gates by other", () => {
+  const prices = examplePrices;
+  const counts = (one: Job) =>
+    Object.fromEntries(estimate(one, prices).takeoff.map(({ key, counted }) => [key, counted]));
+
+  it("are counted neither themselves nor by their posts, and take no hours", () => {
+    const own = job({ structure: "post pen", leaf_1: 10, leaf_2: 6 });
+    const shared = { ...own, gates_by_other: 2 };
+    const [all, ours] = [counts(own), counts(shared)];
+    expect([all.leaf_1, all.leaf_2, ours.leaf_1, ours.leaf_2]).toEqual([1, 1, 1, 0]);
+    expect(ours.gate_posts).toBe(all.gate_posts! - 2);
+    expect(ours.line_posts).toBe(all.line_posts);
+    expect(ours.holes).toBe(all.holes! - 2);
+    expect(ours.labor!).toBeLessThan(all.labor!);
+  });
+
+  it("leave the pen as it is", () => {
+    const own = job({ gate_2: 6 });
+    expect(penOf({ ...own, gates_by_other: "1; 2" })).toEqual(penOf(own));
+  });
+
+  it("are said by the number that they have in the estimate, in both languages", () => {
+    const shared = job({ gate_3: 6, gates_by_other: "2; 3" });
+    expect(byOtherSentences(shared)).toEqual(["Gate 3 of the estimate, 6', and its posts are by other."]);
+    expect(byOtherSentences(shared, "es")).toEqual([
+      "La puerta 3 del presupuesto, 6', va por otro, con sus postes.",
+    ]);
+    expect(byOtherSentences(job())).toEqual([]);
   });
 });

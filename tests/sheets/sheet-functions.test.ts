@@ -63,3 +63,10 @@ test("too few terms, and functions that are not ours, are left to the spreadshee
   expect(() => result("=VLOOKUP(A1,A1:A8,1)")).toThrow(Unknown);
   expect(() => result("=toString(A1)")).toThrow(Unknown);
 });
+
+test("a part of a text is found by its place from 1, numbers by their digits, and is an error where it is not there", () => {
+  expect(result('=FIND(3,"1; 3")')).toBe(4);
+  expect(result("=FIND(1,A1)")).toBe(1);
+  expect(result("=FIND(3,A2)")).toEqual({ error: "#VALUE!" });
+  expect(result("=FIND(3,A6)")).toEqual({ error: "#N/A" });
+});

@@ -531,6 +531,7 @@ frame less opening = cell of frame_less_opening
 bow height = cell of bow_height
 bow height in feet and inches = feet and inches of bow_height
 rail under = cell of rail_under
+gates by other = cell of gates_by_other
 `
   .trim()
   .split("\n");
