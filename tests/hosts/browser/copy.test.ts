@@ -117,4 +117,25 @@ describeInBrowser("copies and rewritten cells in the browser workbook", () => {
       await expect(rewrite(page, "Sample", cells)).rejects.toThrow("could not be written");
     expect(await data(page, "Sample")).toEqual(before);
   });
+
+  test("cells of several sheets are rewritten in one step, which undo takes back, and all or none", async () => {
+    await fillCopy(page, "Sample", "Second", []);
+    const both = async () => [await data(page, "Sample"), await data(page, "Second")];
+    const before = await both();
+    const cells: RewrittenCell[] = [
+      { row: 3, column: 2, says: 50 },
+      { row: 3, column: 2, says: 60, style: "fixed", sheet: "Second" },
+      { row: 7, column: 2, says: pen("AREA", cell({ sheet: "Sample", row: 3, column: 2 })), sheet: "Second" },
+    ];
+    await rewrite(page, "Sample", cells);
+    const [first, second] = await both();
+    expect([cellAt(first, 3, 2)?.value, cellAt(first, 3, 2)?.note]).toEqual([50, undefined]);
+    expect([cellAt(second, 3, 2)?.value, cellAt(second, 3, 2)?.note]).toEqual([60, messages.fixedInCopy]);
+    expect(cellAt(second, 7, 2)?.value).toBeCloseTo(Math.PI * 625);
+    await undo(page);
+    expect(await both()).toEqual(before);
+    await expect(rewrite(page, "Sample", [...cells, { row: -1, column: 0, says: 1, sheet: "Second" }])).rejects.toThrow('"Second" could not be written');
+    await expect(rewrite(page, "Sample", [...cells, { row: 0, column: 0, says: 1, sheet: "Gone" }])).rejects.toThrow('no sheet "Gone"');
+    expect(await both()).toEqual(before);
+  });
 }); // prettier-ignore
