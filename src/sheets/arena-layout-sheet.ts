@@ -1,10 +1,9 @@
 import { type Label } from "../estimate/fields";
-import { ahead, distance, type Point } from "../geometry/point";
-import { alongAndAcross } from "../geometry/rounded-outline";
-import { type ArenaLayoutData, type LaidArenaStake } from "./arena-layout-data";
-import { arenaLabels, sideLabels, triangleSentence } from "./arena-layout-words";
+import { ahead, distance } from "../geometry/point";
+import { type ArenaLayoutData } from "./arena-layout-data";
+import { arenaLabels, triangleSentence } from "./arena-layout-words";
+import { headerCells, places, stakeCells } from "./arena-layout-rows";
 import { put } from "./estimate-cells";
-import { cell, pen, plus, text, times, type Term } from "./expression";
 import {
   cautionCells,
   cautionsFor,
@@ -17,15 +16,11 @@ import {
 } from "./layout-head";
 import { labels, northLabel, sentences } from "./layout-messages";
 import { columns, factColumns, rows } from "./layout-places";
-import { length, ruled } from "./layout-rows";
 import { layoutMark } from "./layout-sheet";
-import { type PlanCell, type SheetPlan } from "./plan";
+import { type SheetPlan } from "./plan";
 
 /** Points of a row of the head, of a stake's row, and of a caution's line of so many letters. */
 const heights = { fact: 17, stake: 18, line: 15, letters: 160 } as const;
-
-/** Where an arena's rows have what a round pen's have not. */
-const places = { along: columns.radius, across: columns.chord, chord: columns.tie1, tie: columns.tie2, on: columns.angle } as const; // prettier-ignore
 
 /** The sheet that a crew sets the stakes of an arena from: corners and diagonals on top, then one row a stake. */
 export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan {
@@ -106,110 +101,6 @@ function factsOf(data: ArenaLayoutData): Fact[] {
     fact(say(arenaLabels.right), references[1].distance),
     fact(say(labels.apart), distance(a, b)),
     said(say(labels.resetCenter)),
-  ];
-}
-
-/** The two header rows of the stakes; the lower one names the units. */
-function headerCells(row: number, { language }: ArenaLayoutData): PlanCell[] {
-  const head = (column: number, label: Label, units: string[]) => [
-    {
-      ...put(row, column, label[language], "crewHead"),
-      ...(units.length > 1 ? { across: units.length } : {}),
-    },
-    ...units.map((unit, k) => put(row + 1, column + k, unit, "crewSubhead")),
-  ];
-  const feet = [labels.feetAndInches[language], labels.feet[language]];
-  const inches = [labels.inches[language]];
-  return [
-    ...head(columns.stake, labels.stake, [""]),
-    ...head(places.along, arenaLabels.along, feet),
-    ...head(places.across, arenaLabels.across, feet),
-    ...head(places.chord, labels.chord, feet),
-    ...head(places.tie, labels.tie1, feet),
-    ...head(columns.kind, labels.kind, [""]),
-    ...head(columns.side, labels.side, [""]),
-    ...head(columns.hole, labels.hole, inches),
-    ...head(columns.holeDepth, labels.holeDepth, inches),
-    ...head(places.on, arenaLabels.on, [""]),
-    ...head(columns.running, labels.running, feet),
-    ...head(columns.asSet, labels.asSet, [""]),
-    { ...put(row, columns.bearing, labels.coordinates[language], "crewHead"), across: 3 },
-    ...(["stakeBearing", "east", "north"] as const).map((name, k) =>
-      put(row + 1, columns.bearing + k, labels[name][language], "crewSubhead"),
-    ),
-  ];
-}
-
-/** One row a stake, the way back to the first one, and what is staked beside the fence. */
-function stakeCells(first: number, data: ArenaLayoutData): PlanCell[] {
-  const { stakes, corners, arcCenters, references, language, apart } = data;
-  const word = (label: Label) => label[language];
-  const back = first + stakes.length;
-  const others = [
-    ...(apart ? corners.map((at, k) => ({ name: `C${k + 1}`, at, kind: word(labels.corner) })) : []),
-    ...arcCenters.map((at, k) => ({ name: `P${k + 1}`, at, kind: word(labels["arc center"]) })),
-    ...references.map(({ name, bearing, distance }) => ({
-      name,
-      at: ahead({ east: 0, north: 0 }, bearing, distance),
-      kind: word(labels.reference),
-    })),
-  ];
-  const chord = cell({ row: first, column: places.chord + 1 });
-  const above = cell({ row: back - 1, column: columns.running + 1 });
-  return [
-    ...stakes.flatMap((stake, k) => stakeRow(first + k, first, stake, data)),
-    ...ruled(back, [
-      put(back, columns.stake, "→ 1", "crewStake"),
-      ...length(back, places.chord, chord),
-      ...length(back, columns.running, plus(above, chord)),
-    ]),
-    ...others.flatMap(({ name, at, kind }, k) => {
-      const row = back + 1 + k;
-      return ruled(row, [
-        put(row, columns.stake, name, "crewStake"),
-        ...offsets(row, at, data),
-        ...length(row, places.tie, distance(stakes[0], at)),
-        put(row, columns.kind, kind, "crewWord"),
-        put(row, columns.east, at.east, "place"),
-        put(row, columns.north, at.north, "place"),
-      ]);
-    }),
-  ];
-}
-
-/** How far a place lies along the left side from the near left corner, and to the right of it. */
-function offsets(row: number, at: Point, { corners, heading }: ArenaLayoutData): PlanCell[] {
-  const { along, across } = alongAndAcross(corners[0], at, heading);
-  return [...offset(row, places.along, tidy(along)), ...offset(row, places.across, tidy(across))];
-}
-
-/** A length that is under 0 where a place lies before the near left corner: in feet and inches after a minus. */
-function offset(row: number, column: number, feet: number): PlanCell[] {
-  if (feet >= 0) return length(row, column, feet);
-  const inches = text("-", pen("FEET_INCHES", times(-1, cell({ row, column: column + 1 }))));
-  return [put(row, column, inches, "crewLength"), put(row, column + 1, feet, "crewDecimal")];
-}
-
-/** A length whose rounding leaves less than a millionth of a foot is none. */
-const tidy = (feet: number) => (Math.abs(feet) < 1e-6 ? 0 : feet);
-
-function stakeRow(row: number, first: number, stake: LaidArenaStake, data: ArenaLayoutData): PlanCell[] {
-  const { language } = data;
-  const above = cell({ row: row - 1, column: columns.running + 1 });
-  const orBlank = (inches?: number): Term => inches ?? "";
-  return [
-    put(row, columns.stake, stake.stake, "crewStake"),
-    ...offsets(row, stake, data),
-    ...length(row, places.chord, stake.chord),
-    ...length(row, places.tie, stake.tie1),
-    put(row, columns.kind, labels[stake.kind][language], "crewWord"),
-    put(row, columns.side, stake.sides.map((side) => labels[side][language]).join(", "), "crewWord"),
-    put(row, columns.hole, orBlank(stake.hole?.diameter), "crewInches"),
-    put(row, columns.holeDepth, orBlank(stake.hole?.depth), "crewInches"),
-    put(row, places.on, (stake.side ? sideLabels[stake.side] : arenaLabels.arc)[language], "crewWord"),
-    ...length(row, columns.running, row === first ? 0 : plus(above, cell({ row, column: places.chord + 1 }))),
-    put(row, columns.asSet, "", "crewBlank"),
-    ...(["bearing", "east", "north"] as const).map((name) => put(row, columns[name], stake[name], "place")),
   ];
 }
 
