@@ -1,7 +1,7 @@
 import { type SheetData, type WorkbookContent } from "../../sheets/workbook-content";
 import { cellsOf, merges } from "./content-cells";
 import { linesOf, printOf, spotOf } from "./content-layout";
-import { messages } from "./messages";
+import { fileMessages } from "./file-messages";
 import { once, session } from "./session";
 import { wrappedPicture } from "../wrapped-picture";
 
@@ -89,9 +89,9 @@ function sheetData(first: First, { columns, rows, cells, count, images }: Return
   const { left, top, ...kept } = lines;
   const held = cells ? cellsOf(cells) : [];
   const lost = [
-    ...(first.comments.value > 0 ? [messages.lost.comments(first.comments.value)] : []),
-    ...(cells && cells.conditional.value > 0 ? [messages.lost.conditional] : []),
-    ...(held.some(({ input }) => input) ? [messages.lost.rules] : []),
+    ...(first.comments.value > 0 ? [fileMessages.lost.comments(first.comments.value)] : []),
+    ...(cells && cells.conditional.value > 0 ? [fileMessages.lost.conditional] : []),
+    ...(held.some(({ input }) => input) ? [fileMessages.lost.rules] : []),
   ];
   return {
     name: first.sheet.name,

@@ -1,4 +1,5 @@
 import { HostError, type IncomingFile, type InsertedSheets } from "../host";
+import { fileMessages } from "./file-messages";
 import { messages } from "./messages";
 import { asOneStep, codeOf, refusal, session } from "./session";
 
@@ -20,8 +21,8 @@ export async function insertSheets({ base64 }: IncomingFile): Promise<InsertedSh
     );
   } catch (error) {
     const untouched = await takeBack(progress);
-    const why = codeOf(error) ? (messages.fileRefused[codeOf(error)!] ?? refusal(error).message) : refusal(error).message;
-    throw new HostError(`${why} ${untouched ? messages.untouched : messages.leftOfFile}`);
+    const why = codeOf(error) ? (fileMessages.fileRefused[codeOf(error)!] ?? refusal(error).message) : refusal(error).message;
+    throw new HostError(`${why} ${untouched ? messages.untouched : fileMessages.leftOfFile}`);
   }
 } // prettier-ignore
 
@@ -37,7 +38,7 @@ async function attempt(context: Excel.RequestContext, file: string, progress: Pr
     throw error;
   }
   progress.made = ids.value;
-  if (ids.value.length === 0) throw new HostError(messages.emptyFile);
+  if (ids.value.length === 0) throw new HostError(fileMessages.emptyFile);
   const sheets = ids.value.map((id) => worksheets.getItem(id).load({ name: true }));
   sheets[0].activate();
   await context.sync();

@@ -1,3 +1,4 @@
+import { fileMessages } from "../../../src/hosts/excel/file-messages";
 import { messages } from "../../../src/hosts/excel/messages";
 import { type IncomingFile } from "../../../src/hosts/host";
 import { put, refused, sheetNamed, sheetNames, state } from "./outcomes";
@@ -30,15 +31,15 @@ describe("adding the sheets of a file", () => {
     const excel = withLetter();
     const before = state(excel);
     expect(await refused(excel.host.insertSheets(file("no workbook")))).toBe(
-      `${messages.fileRefused.InvalidArgument} ${messages.untouched}`,
+      `${fileMessages.fileRefused.InvalidArgument} ${messages.untouched}`,
     );
     expect(await refused(excel.host.insertSheets(file("PK[]")))).toBe(
-      `${messages.emptyFile} ${messages.untouched}`,
+      `${fileMessages.emptyFile} ${messages.untouched}`,
     );
     excel.reset();
     excel.fail({ request: 0, action: 1, code: "UnsupportedFeature" });
     expect(await refused(excel.host.insertSheets(twoSheets))).toBe(
-      `${messages.fileRefused.UnsupportedFeature} ${messages.untouched}`,
+      `${fileMessages.fileRefused.UnsupportedFeature} ${messages.untouched}`,
     );
     expect(state(excel)).toEqual(before);
   });
@@ -63,7 +64,7 @@ describe("adding the sheets of a file", () => {
     const excel = withLetter();
     excel.fail({ request: 0, action: 0, code: "", silent: true });
     expect(await refused(excel.host.insertSheets(twoSheets))).toBe(
-      `${messages.silent} ${messages.leftOfFile}`,
+      `${messages.silent} ${fileMessages.leftOfFile}`,
     );
   });
 });
