@@ -17,6 +17,7 @@ import { ownFor, randomJob, randomOwn, randomPrices, type TypedLine } from "../e
 import { shownBy } from "../sheets/shown";
 import { placesIn, withOwnLines } from "../sheets/typed-plan";
 import { officeTest, recalculate } from "./libreoffice";
+import { numbersAsCell } from "../../src/units/number-list";
 
 interface Book {
   prices: PriceRow[];
@@ -82,6 +83,10 @@ function another(field: Field, k: number): FieldValue {
   if (!field.range) return `changed ${k}`;
   const [least, most] = field.range;
   const value = least + ((most - least) * ((k * 37) % 100)) / 100;
+  if (field.many) {
+    const count = field.many[k % field.many.length];
+    return numbersAsCell(Array.from({ length: count }, () => Math.round(value)));
+  }
   return field.kind === "count" ? Math.round(value) % 25 : Math.round(value * 4) / 4;
 }
 
