@@ -174,8 +174,8 @@ function usedInputs(
   const { now, input, around } = inputsOn(estimate);
   const places = fieldsOf(arena.structure).filter(
     ({ key, decides, section }) =>
-      (decides && /^(pen|fence|gates)$/.test(section) && !/^rail_(rows|length)|^post_height/.test(key)) ||
-      /^(length_bearing|north)$/.test(key),
+      (decides && /^(pen|fence|gates)$/.test(section) && key !== "rail_length") ||
+      /^(length_bearing|north|rail_under)$/.test(key),
   );
   const figures = work ? workFigures(job, work) : {};
   return [

@@ -4,6 +4,7 @@ import { answerOf, type Job } from "../estimate/job";
 import { besideLeaf } from "../estimate/fence-body";
 import { type PostedPen } from "../estimate/post-pen";
 import { postFigures } from "../estimate/post-figures";
+import { railHeightsSentence } from "../estimate/post-sentences";
 import { type PostWork } from "../estimate/post-work";
 import { placed, type Placed } from "../estimate/site";
 import { type Stake } from "../fence/layout";
@@ -31,8 +32,10 @@ export function postPenLayout(
   ];
   const { used, terms, circle } = usedInputs(job, pen, work, laid, estimate);
   const sizeOf = (key: string) => ({ label: figureField(key).label });
+  const head = headOf(job, pen, pen.postCircle / 2, laid, pieces);
   return {
-    ...headOf(job, pen, pen.postCircle / 2, laid, pieces),
+    ...head,
+    notes: [...head.notes, railHeightsSentence(job, head.language)],
     revision,
     date,
     measuredTo: "post center",
@@ -55,6 +58,9 @@ export function withHole(stake: LaidStake, { lineHole, gateHole, holeDepth }: Po
   const diameter = stake.kind === "gate post" ? gateHole : lineHole;
   return diameter === null ? stake : { ...stake, hole: { diameter, depth: holeDepth! } };
 }
+
+/** What the heights of the rails rest on. */
+const railKeys = ["rail_stock", "rail_rows", "rail_under", "post_height"];
 
 /** The inputs of POST_LAYOUT as they stand on the sheet with what the holes rest on, and the terms by which its formulas name them. */
 function usedInputs(
@@ -82,6 +88,7 @@ function usedInputs(
     input("north", job.north ?? ""),
     ...["line_hole", "gate_hole", "hole_depth"].map(figure),
     ...around(job),
+    ...railKeys.map((key) => input(key, job[key])),
   ];
   const at = (k: number) => cell(usedPlace(k));
   const after = 2 + leaves.length;

@@ -114,6 +114,7 @@ describe("the layout sheet of an arena", () => {
     expect(warning({})).toBe("");
     for (const changes of [{ arena_length: 190 }, { corner_radius: 25 }, { spacing: 7 }, { gate_side_1: "left side" }, { gate_at_1: 40 }, { gate_post: "6x6" }, { length_bearing: 34 }])
       expect([changes, warning(changes)]).toEqual([changes, labels.outOfDate.en]);
-    expect(warning({ rail_rows: 5 })).toBe("");
+    expect(warning({ rail_rows: 5 })).toContain("OUT OF DATE");
+    expect(warning({ rail_waste: 12 })).toBe("");
   });
 }); // prettier-ignore

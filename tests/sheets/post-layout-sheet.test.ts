@@ -66,6 +66,7 @@ describe("the layout sheet of a post pen", () => {
     expect(warning({})).toBe("");
     for (const changes of [{ size: 70 }, { spacing: 7 }, { leaf_1: 12 }, { gate_room: 6 }, { hole_gravel: 6 }, { setting: "driven" }, { gate_post: "6x6" }])
       expect([changes, warning(changes)]).toEqual([changes, labels.outOfDate.en]);
-    expect(warning({ rail_rows: 5 })).toBe("");
+    expect(warning({ rail_rows: 5 })).toContain("OUT OF DATE");
+    expect(warning({ rail_waste: 12 })).toBe("");
   }); // prettier-ignore
 });
