@@ -1,6 +1,6 @@
 import { depthRules } from "../fence/post-depth";
 import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
-import { TURNING_ROOM } from "../fence/wedges";
+import { TURNING_ROOM } from "../fence/turning-room";
 import {
   days,
   everywhere,

@@ -4,9 +4,7 @@ import { noAnswer, notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { type RoundFence, type StraightFence, isRound } from "./fence-line";
 import { messages } from "./messages";
-
-/** The room that a horse needs to turn, ft (common practice, no source). */
-export const TURNING_ROOM = 10;
+import { TURNING_ROOM } from "./turning-room";
 
 /** A gap that counts as closed, ft: 3 in (openings that trap no hoof: extension fence bulletins). */
 export const CLOSED_GAP = 0.25;

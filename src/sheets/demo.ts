@@ -3,7 +3,8 @@ import { examplePrices } from "../estimate/prices";
 import { estimatePlan } from "./estimate";
 import { messages } from "./messages";
 import { type SheetPlan } from "./plan";
-import { pricesName, pricesPlan } from "./prices";
+import { pricesPlan } from "./prices";
+import { pricesName } from "./prices-layout";
 import { tryItPlan } from "./try-it";
 
 /** An invented job to look at, marked as invented. */

@@ -6,7 +6,7 @@ import { type PenFunction } from "./evaluate";
 import { messages } from "./messages";
 import { plainForm } from "./plain";
 import { type Area } from "./precedents";
-import { pricesMark } from "./prices";
+import { pricesMark } from "./prices-layout";
 import { type CellData, type SheetData, type WorkbookContent } from "./workbook-content";
 
 /** What a plain copy holds of a workbook. */

@@ -2,6 +2,12 @@ import { type Cell } from "../units/cell";
 import { type Place } from "./address";
 import { messages } from "./messages";
 
+/** What A1 of the prices says, by which a host finds the sheet whatever its name. */
+export const pricesMark = "penstake prices 1";
+
+/** The name that the sheet of prices starts with. */
+export const pricesName = "Prices";
+
 /** The columns of a new sheet of prices; the first, hidden, holds the key of each row's item. */
 const newColumns = {
   item: 0, name: 1, size: 2, unit: 3, price: 4, waste: 5, taxed: 6, example: 7, supplier: 8, date: 9, use: 10,

@@ -3,14 +3,15 @@ import { type Cell } from "../units/cell";
 import { call, cell, expression, minus, operate, when, type Term } from "./expression";
 import { messages } from "./messages";
 import { type PlanCell, type SheetPlan, type Validation } from "./plan";
-import { newPricesLayout, oldBefore, usableMark, type PriceColumn } from "./prices-layout";
+import {
+  newPricesLayout,
+  oldBefore,
+  pricesMark,
+  pricesName,
+  usableMark,
+  type PriceColumn,
+} from "./prices-layout";
 import { type StyleName } from "./styles";
-
-/** What A1 of the prices says, by which a host finds the sheet whatever its name. */
-export const pricesMark = "penstake prices 1";
-
-/** The name that the sheet of prices starts with. */
-export const pricesName = "Prices";
 
 /** After how many days a price is old, unless the user sets another number. */
 const usualDays = 90;

@@ -3,7 +3,7 @@ import { HostError, type SheetContent, type WorkbookHost } from "../../src/hosts
 import { isOfKind, type Kind } from "../../src/sheets/documents/marks";
 import { estimateSource, type EstimateSource } from "../../src/sheets/documents/source";
 import { isEstimate } from "../../src/sheets/keyed";
-import { pricesName } from "../../src/sheets/prices";
+import { pricesName } from "../../src/sheets/prices-layout";
 import { readPrices } from "../../src/sheets/price-rows";
 import { newPricesLayout, pricesLayoutOf, type PricesLayout } from "../../src/sheets/prices-layout";
 import { Refusal } from "../../src/units/refusal";

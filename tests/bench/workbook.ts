@@ -2,7 +2,8 @@ import { newJob } from "../../src/estimate/job";
 import { structures, type Structure } from "../../src/estimate/structures";
 import { examplePrices } from "../../src/estimate/prices";
 import { estimatePlan } from "../../src/sheets/estimate";
-import { pricesName, pricesPlan } from "../../src/sheets/prices";
+import { pricesPlan } from "../../src/sheets/prices";
+import { pricesName } from "../../src/sheets/prices-layout";
 import { countingWorkbook } from "../hosts/excel/stand-in";
 import { type Row } from "./measure";
 

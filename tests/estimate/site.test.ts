@@ -8,7 +8,8 @@ import { piecesOnGround } from "../../src/estimate/pieces-on-ground";
 import { gatePlaceOf, neighborsOf, placed, siteFindings } from "../../src/estimate/site";
 import { byOtherSentences, siteSentences } from "../../src/estimate/site-sentences";
 import { stakesOnGround } from "../../src/estimate/stakes-on-ground";
-import { TURNING_ROOM, wedgesBetween } from "../../src/fence/wedges";
+import { TURNING_ROOM } from "../../src/fence/turning-room";
+import { wedgesBetween } from "../../src/fence/wedges";
 import { numbersAsCell } from "../../src/units/number-list";
 import { distance } from "../../src/geometry/point";
 

@@ -17,7 +17,7 @@ import { parseFormula } from "../../src/sheets/parse";
 import { type SheetPlan } from "../../src/sheets/plan";
 import { underFreeNames } from "../../src/sheets/renamed";
 import { contentOfRead } from "../../src/sheets/replaced";
-import { pricesMark } from "../../src/sheets/prices";
+import { pricesMark } from "../../src/sheets/prices-layout";
 
 interface Sheet {
   name: string;

@@ -1,4 +1,4 @@
-import { pricesMark } from "../../src/sheets/prices";
+import { pricesMark } from "../../src/sheets/prices-layout";
 import { FakeHost } from "./fake-host";
 import { opened, settled, written } from "./opened";
 

@@ -2,7 +2,7 @@ import { type FWorksheet } from "@univerjs/preset-sheets-core";
 import { isError, type Cell } from "../../units/cell";
 import { address, isSheetName } from "../../sheets/address";
 import { type SheetPlan } from "../../sheets/plan";
-import { pricesMark } from "../../sheets/prices";
+import { pricesMark } from "../../sheets/prices-layout";
 import { underFreeNames } from "../../sheets/renamed";
 import { contentOfPlan, type WorkbookContent } from "../../sheets/workbook-content";
 import {

@@ -1,4 +1,4 @@
-import { pricesMark, pricesName } from "../../sheets/prices";
+import { pricesMark, pricesName } from "../../sheets/prices-layout";
 import { HostError, type SheetContent, type WorkbookView } from "../host";
 import { cellOf, type Entry } from "./entry";
 import { messages } from "./messages";

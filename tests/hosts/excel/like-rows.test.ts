@@ -3,7 +3,7 @@ import { structures } from "../../../src/estimate/structures";
 import { likeRows } from "../../../src/hosts/excel/like-rows";
 import { estimatePlan } from "../../../src/sheets/estimate";
 import { liveFormula } from "../../../src/sheets/formula";
-import { pricesName } from "../../../src/sheets/prices";
+import { pricesName } from "../../../src/sheets/prices-layout";
 import { sheetNamed } from "./outcomes";
 import { countingWorkbook } from "./stand-in";
 

@@ -1,5 +1,5 @@
 import { messages } from "../../../src/hosts/excel/messages";
-import { pricesMark } from "../../../src/sheets/prices";
+import { pricesMark } from "../../../src/sheets/prices-layout";
 import { put, refused, sheetNamed } from "./outcomes";
 import { samplePlan } from "./sample-plan";
 import { countingWorkbook } from "./stand-in";

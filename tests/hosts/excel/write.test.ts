@@ -1,5 +1,5 @@
 import { blank, expression } from "../../../src/sheets/expression";
-import { pricesMark } from "../../../src/sheets/prices";
+import { pricesMark } from "../../../src/sheets/prices-layout";
 import { type SheetPlan } from "../../../src/sheets/plan";
 import { put, refused, sheetNamed, sheetNames, state } from "./outcomes";
 import { samplePlan } from "./sample-plan";

@@ -5,7 +5,8 @@ import { contentOfPlans } from "../../../src/sheets/calculate";
 import { estimateSource, type EstimateSource } from "../../../src/sheets/documents/source";
 import { estimatePlan } from "../../../src/sheets/estimate";
 import { type SheetPlan } from "../../../src/sheets/plan";
-import { pricesName, pricesPlan } from "../../../src/sheets/prices";
+import { pricesPlan } from "../../../src/sheets/prices";
+import { pricesName } from "../../../src/sheets/prices-layout";
 import { type SheetData } from "../../../src/sheets/workbook-content";
 import { shownBy } from "../shown";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { type Job } from "../../../src/estimate/job";
 import { together } from "../../../src/estimate/together";
 import { newPricesLayout } from "../../../src/sheets/prices-layout";
-import { pricesName } from "../../../src/sheets/prices";
+import { pricesName } from "../../../src/sheets/prices-layout";
 import { inCommon } from "../../../src/sheets/documents/together-rows";
 import { togetherPlan } from "../../../src/sheets/documents/together";
 import { type EstimateSource } from "../../../src/sheets/documents/source";
