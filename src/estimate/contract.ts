@@ -26,5 +26,8 @@ export function billing({ draws, changes, retainage, paid }: Billing): {
   const billed = sumOf([...draws.filter((draw) => draw.billed).map(({ amount }) => amount), ...changes]);
   const retained = cents(billed.times(retainage).div(100));
   const due = billed.minus(retained).minus(cents(new Decimal(paid)));
-  return { billed: billed.toNumber(), retained: retained.toNumber(), due: due.toNumber() };
+  return { billed: dollars(billed), retained: dollars(retained), due: dollars(due) };
 }
+
+/** An amount as a plain number; what rounds to nothing from below is 0, never minus 0. */
+const dollars = (money: Decimal) => money.toNumber() + 0;

@@ -8,7 +8,7 @@ import { type Book } from "./book";
 const say = {
   deeper: (now: number, then: number) => `Footing ${then} in deep instead of ${now} in`,
   wider: (now: number, then: number) => `A ${then} ft gate instead of ${now} ft`,
-  beside: (name: string) => `${name} built with it`,
+  beside: (structure: string, called: string) => `The ${structure} "${called}" built with it`,
   none: (name: string, why: string) => `${name}: ${why}`,
 };
 
@@ -27,7 +27,7 @@ export function offered(source: EstimateSource, others: readonly EstimateSource[
     ...more("depth", 1, say.deeper),
     ...["gate_1", "leaf_1"].flatMap((key) => more(key, 2, say.wider)),
     ...others.map(({ name, job: beside, sheet }) => ({
-      name: say.beside(name),
+      name: say.beside(sheet.structure, String(beside.job_name ?? name)),
       beside: { job: beside, own: sheet.own },
     })),
   ];

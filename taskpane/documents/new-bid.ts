@@ -8,7 +8,7 @@ import { type Alternate } from "../../src/sheets/documents/bid-price";
 import { messages } from "../../src/sheets/documents/messages";
 import { readDocument, shownNumber } from "../../src/sheets/documents/read";
 import { cellOf, exampleLines, totalShown, type EstimateSource } from "../../src/sheets/documents/source";
-import { togetherPlan, totalIn } from "../../src/sheets/documents/together";
+import { sandShareIn, togetherPlan, totalIn } from "../../src/sheets/documents/together";
 import { type SheetPlan } from "../../src/sheets/plan";
 import { dayText } from "../day";
 import { freeName } from "../names";
@@ -46,11 +46,14 @@ export interface BidChoice {
 
 /**
  * A new bid under a free name; over several estimates the sheet that prices them as one comes before it. Refuses an
- * estimate without a total, estimates that cannot be priced as one, and example prices unless they are asked for.
+ * estimate without a total, estimates that name different customers or cannot be priced as one, and example prices unless
+ * they are asked for.
  */
 export function newBid(book: Book, sources: readonly EstimateSource[], choice: BidChoice): SheetPlan[] {
   const { answers, alternates, example } = choice;
   const lines = exampleLines(sources);
+  const customers = new Set(sources.map(({ job }) => job.customer).filter(Boolean));
+  if (customers.size > 1) throw new HostError(messages.bid.customers([...customers].join(", ")));
   asked(() => sources.forEach(totalShown));
   if (lines > 0 && !example) throw new HostError(messages.bid.onExamples(lines));
   const shared = sources.length > 1 ? [asked(() => pricedAsOne(book, sources))] : [];
@@ -63,6 +66,7 @@ export function newBid(book: Book, sources: readonly EstimateSource[], choice: B
       {
         sources,
         price,
+        ...(shared.length > 0 ? { sandShare: sandShareIn(sources, shared[0].name) } : {}),
         answers: { ...answers, [bidHead.number.key]: Number(number) },
         alternates,
         draws: drawsOf(answers),

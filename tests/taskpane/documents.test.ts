@@ -100,6 +100,20 @@ describe("documents in the panel", () => {
     expect(bid.values.flat()).toContain(messages.bid.builtOf(2, "Behind the barn"));
   });
 
+  it("refuse one bid over estimates that name different customers, and name both; a blank one goes along", async () => {
+    const { host, choice, sources } = await withBid();
+    copy(host, "Estimate", "Behind the barn");
+    const { row, column } = sources[0].sheet.cells.customer;
+    const bid = async () => {
+      const book = await readBook(host);
+      return newBid(book, sourcesIn(book, estimatesIn(book)), choice);
+    };
+    host.type("Estimate", row, column, "First invented customer");
+    expect(await bid()).toHaveLength(2);
+    host.type("Behind the barn", row, column, "Second invented customer");
+    await expect(bid()).rejects.toThrow("First invented customer, Second invented customer. Untick");
+  });
+
   it("refuse to price estimates as one that charge differently, and name what differs", async () => {
     const { host, choice, sources } = await withBid();
     copy(host, "Estimate", "Behind the barn");
@@ -118,7 +132,7 @@ describe("documents in the panel", () => {
     expect(choices.map(({ name }) => name)).toEqual([
       "Footing 4 in deep instead of 3 in",
       "A 12 ft gate instead of 10 ft",
-      "Behind the barn built with it",
+      'The panel pen "Behind the barn" built with it',
     ]);
     const priced = pricedFor(book, source, choices);
     const deeper = estimate({ ...source.job, depth: 4 }, book.prices).charges.total;

@@ -26,14 +26,14 @@ export function bidHeadRows(sources: BidData["sources"], answers: BidData["answe
 }
 
 /** What is built, estimate by estimate: in words, its sizes and its sand, with its plan beside them. */
-export const scopeRows = (sources: BidData["sources"]): Row[] =>
+export const scopeRows = ({ sources, sandShare }: BidData): Row[] =>
   sources.flatMap((source, k) => {
     const title = sources.length > 1 ? say.builtOf(k + 1, String(source.job.job_name ?? source.name)) : say.built;
     const rows: Row[] = [
       ...scopeOf(source).map((words, p) =>
         paragraphRow(scopeEntry(k + 1, p + 1), words, { across: 3 })),
       ...sizesOf(source).map(({ label, says }) => factRow(label, () => says, { across: 3 })),
-      factRow(say.sand, () => sandOf(source), { across: 3 }),
+      factRow(say.sand, () => sandOf(source, sandShare), { across: 3 }),
     ];
     return [headingRow(title), gap(3), ...besidePlan(rows, planOf(source.made.pen))];
   }); // prettier-ignore

@@ -22,12 +22,19 @@ export const sizesOf = (source: EstimateSource): { label: string; says: Expressi
       says: pen("FEET_INCHES", cellOf(source, key)),
     }));
 
-/** The sand in yards and how deep it lies loose, to the quarter inch, live; a pen without sand says so. */
-export function sandOf(source: EstimateSource): Expression {
-  const yards = call("ROUND", cellOf(source, "sand_delivered"), 0);
-  const depth = over(call("ROUND", times(cellOf(source, "depth_loose"), 4), 0), 4);
+/**
+ * The sand in yards and how deep it lies loose, to the quarter inch, live; a pen without sand says so. Where the loads
+ * are shared with other pens, `share` is what is delivered for each yard needed, and the pen has that of its own need.
+ */
+export function sandOf(source: EstimateSource, share?: Expression): Expression {
+  const alone = cellOf(source, "sand_delivered");
+  const delivered = share ? times(cellOf(source, "sand_need"), share) : alone;
+  const loose = cellOf(source, "depth_loose");
+  const lies = share ? over(times(loose, delivered), alone) : loose;
+  const yards = call("ROUND", delivered, 0);
+  const depth = over(call("ROUND", times(lies, 4), 0), 4);
   return when(
-    operate(cellOf(source, "sand_delivered"), ">", 0),
+    operate(alone, ">", 0),
     text("about ", yards, " cubic yards, about ", depth, " in loose"),
     "none",
   );

@@ -16,6 +16,8 @@ export interface BidData {
   sources: readonly EstimateSource[];
   /** The cell that holds the price: the total of the one estimate, or of the sheet that brings several together. */
   price: Expression;
+  /** Of several estimates whose loads are shared: the yards delivered for each yard that they need. */
+  sandShare?: Expression;
   /** The bid's own entries by key. */
   answers: Readonly<Record<string, FieldValue>>;
   /** What else could be built, each with its price plus or minus. */
@@ -39,7 +41,7 @@ export function bidPlan(data: BidData, name: string): SheetPlan {
   const rows: Row[] = [
     ...(exampleLines(sources) > 0 ? [saidRow(() => say.example, "letterStamp", 30)] : []),
     ...bidHeadRows(sources, answers),
-    ...scopeRows(sources),
+    ...scopeRows(data),
     ...priceRows(data),
     ...countsOn(),
     ...workRows(data),

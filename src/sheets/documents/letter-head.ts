@@ -2,7 +2,7 @@ import { type FieldValue } from "../../estimate/fields";
 import { operate, when, type Expression, type Term } from "../expression";
 import { businessEntries } from "./bid-entries";
 import { type Entry } from "./entries";
-import { columns, entryCell, factRow, paragraphRow, type Row } from "./rows";
+import { columns, entryCell, entryRow, factRow, paragraphRow, type Row } from "./rows";
 import { cellOf, type EstimateSource } from "./source";
 
 type Answers = Readonly<Record<string, FieldValue>>;
@@ -13,14 +13,14 @@ export const textIn = (source: EstimateSource, key: string): Expression => textO
 /** A cell's text, blank where it is blank. */
 export const textOf = (cell: Expression): Expression => when(operate(cell, "=", ""), "", cell);
 
-/** Who writes the letter: the business, and below it what was said of it. */
+/** Who writes the letter: the business, below it what was said of it, and license and insurance under their names. */
 export function businessRows(answers: Answers): Row[] {
-  const [business, ...lines] = businessEntries;
+  const [business, lines, ...named] = businessEntries;
+  const says = ({ key }: Entry) => answers[key] ?? null;
   return [
-    paragraphRow(business, answers[business.key] ?? null, { across: 3, style: "letterBusiness", height: 18 }),
-    ...lines
-      .filter(({ key }) => answers[key])
-      .map((entry) => paragraphRow(entry, answers[entry.key], { style: "letterSmall" })),
+    paragraphRow(business, says(business), { across: 3, style: "letterBusiness", height: 18 }),
+    ...(says(lines) ? [paragraphRow(lines, says(lines), { style: "letterSmall" })] : []),
+    ...named.filter(says).map((entry) => entryRow(entry, says(entry))),
   ];
 }
 

@@ -25,6 +25,8 @@ export const messages = {
     moved: (sheet: string) => `"${sheet}" is out of date. Write the bid again before you issue it.`,
     noNumber: (sheet: string) => `"${sheet}" has no number. Type one at its top right first.`,
     broken: (sheet: string, error: string) => `"${sheet}" shows ${error}. Mend that before you issue it.`,
+    customers: (names: string) =>
+      `These estimates name different customers: ${names}. Untick those that do not belong, or make the customer alike.`,
     extras: "Unit prices for extras",
     countsOn: "The price counts on",
     terms: "Terms",

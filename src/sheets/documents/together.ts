@@ -4,7 +4,7 @@ import { columns, type ColumnName } from "../estimate-layout";
 import { put } from "../estimate-cells";
 import { lineFormulas } from "../estimate-formulas";
 import {
-  call, cell, expression, minus, number, operate, pen, plus, range, times, when, type Expression,
+  call, cell, expression, minus, number, operate, over, pen, plus, range, times, when, type Expression,
 } from "../expression"; // prettier-ignore
 import { above, blankUnless, cellsOf, isNumber, slotCount, sum, type Sheet } from "../formula-terms";
 import { type PlanCell, type SheetPlan } from "../plan";
@@ -96,6 +96,12 @@ export function togetherPlan(
 /** The cell of the total on the sheet of that name that prices these estimates as one. */
 export const totalIn = (sources: readonly EstimateSource[], name: string): Expression =>
   cell({ ...placesIn(togetherRows(sources)).total, sheet: name });
+
+/** The yards that are delivered for each yard needed, by the sheet of that name that prices these estimates as one. */
+export function sandShareIn(sources: readonly EstimateSource[], name: string): Expression {
+  const { sand_delivered, sand_need } = placesIn(togetherRows(sources));
+  return over(cell({ ...sand_delivered, sheet: name }), cell({ ...sand_need, sheet: name }));
+}
 
 /** What every keyed cell says. */
 function formulas(sheet: Sheet, sources: readonly EstimateSource[]): Record<string, Expression> {

@@ -57,6 +57,21 @@ describe("a bid", () => {
     expect([1, 2, 3].map((k) => shownNumber(read, `draw_${k}`))).toEqual(due.map(({ amount }) => amount));
   }); // prettier-ignore
 
+  test("names the license and the insurance beside what was typed of them, and leaves out a blank one", () => {
+    const { sources } = bidOf(panels);
+    const rowsOf = (more: Record<string, string>) => {
+      const data = { sources, price: cellOf(sources[0], "total"), answers: { ...answers, ...more }, draws: [], alternates: [] };
+      return bidPlan(data, "Bid 12").cells;
+    };
+    const says = (value: string) => ({ says: { kind: "constant", value } });
+    const both = rowsOf({ license: "No. 0-invented", insurance: "Invented Mutual" });
+    for (const [label, value] of [["License", "No. 0-invented"], ["Insurance", "Invented Mutual"]]) {
+      const { row } = both.find((cell) => cell.says.kind === "constant" && cell.says.value === value)!;
+      expect(both.filter((cell) => cell.row === row)).toContainEqual(expect.objectContaining(says(label)));
+    }
+    expect(rowsOf({ license: "No. 0-invented" })).not.toContainEqual(expect.objectContaining(says("Insurance")));
+  }); // prettier-ignore
+
   test("says what is built, the sand in yards, and keeps a person's text a text", () => {
     const { sheet, sources } = bidOf(posts);
     const words = wordsOf(sheet);

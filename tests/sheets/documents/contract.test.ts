@@ -114,4 +114,8 @@ describe("an invoice", () => {
     const plans = [issued, invoicePlan(contractIn([issued]), answers, "Invoice 1")];
     expect(figure(plans, "invoice_amount_due")).toBe(contractTotal(price, [-1000]));
   });
+
+  test("never shows minus zero where what is held back rounds to nothing from below", () => {
+    expect(billing({ draws: [], changes: [-0.01], retainage: 25, paid: 0 }).retained).toBe(0);
+  });
 });

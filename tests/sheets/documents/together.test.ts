@@ -1,7 +1,9 @@
 import { newJob } from "../../../src/estimate/job";
 import { together } from "../../../src/estimate/together";
+import { bidPlan } from "../../../src/sheets/documents/bid";
 import { messages } from "../../../src/sheets/documents/messages";
 import { readDocument } from "../../../src/sheets/documents/read";
+import { sandShareIn, totalIn } from "../../../src/sheets/documents/together";
 import { shownBy } from "../shown";
 import { ownPrices, sourcesOf, wordsOf, worked } from "./books";
 import { like, togetherOf } from "./together-books";
@@ -53,5 +55,23 @@ describe("several estimates priced as one on a sheet", () => {
     );
     expect(wordsOf(worked(plans, plan))).not.toContain(messages.together.differ);
     expect(wordsOf(worked(moved, plan))).toContain(messages.together.differ);
+  }); // prettier-ignore
+
+  test("give each pen in the bid its share of the loads that all get together", () => {
+    const pen = { ...newJob(), size: 60, depth: 3 };
+    const { plans, sources } = sourcesOf([first, like(first, pen)]);
+    const plan = togetherOf(sources);
+    const price = totalIn(sources, plan.name);
+    const data = { sources, price, answers: {}, alternates: [], draws: [] };
+    const shared = together(sources.map(({ job }) => ({ job })), ownPrices).sand;
+    const bid = bidPlan({ ...data, sandShare: sandShareIn(sources, plan.name) }, "Bid 1");
+    const said = wordsOf(worked([...plans, plan], bid));
+    const apart = wordsOf(worked([...plans, plan], bidPlan(data, "Bid 1")));
+    for (const { made } of sources) {
+      const yards = (made.sand.need * shared.delivered) / shared.need;
+      expect(said).toContain(`about ${Math.round(yards)} cubic yards`);
+      expect(apart).toContain(`about ${Math.round(made.sand.delivered)} cubic yards`);
+    }
+    expect(said).not.toBe(apart);
   }); // prettier-ignore
 });
