@@ -55,7 +55,7 @@ export function sandFormulas(sheet: Sheet): Record<string, Expression> {
   const delivered = sum(slotKeys("truck").map((key) => times(number(at(key)), number(at(`${key}_count`)))));
   const much = above(number(at("sand_over")), 10);
   const deepest = call("MAX", number(at("depth")), number(at("depth_loose")));
-  const deep = blankUnless(above(deepest, 6), estimateMessages.deepFooting);
+  const deep = above(deepest, 6);
   const found: Record<string, Expression> = {
     sand_need: pen("FILL", at("area"), at("depth"), at("overrun"), at("settle")),
     sand_delivered: when(operate(call("COUNTIF", trucks, ">0"), "=", 0), need, delivered),
@@ -65,9 +65,8 @@ export function sandFormulas(sheet: Sheet): Record<string, Expression> {
     sand_count: when(byYard, at("sand_delivered"), times(at("sand_delivered"), orDefault("tons_per_cy"))),
     sand_unit_shown: when(byYard, "cu yd", "ton"),
     footing_warning: text(
-      deep,
-      when(operate(deep, "=", ""), "", blankUnless(much, " · ")),
-      blankUnless(much, estimateMessages.tooMuchSand),
+      blankUnless(deep, estimateMessages.deepFooting),
+      blankUnless(much, text(blankUnless(deep, " · "), estimateMessages.tooMuchSand)),
     ),
   };
   slotKeys("truck").forEach((key, k) => {

@@ -60,7 +60,7 @@ export const messages = {
   onExamples: "Some lines stand on example prices: type your own on the prices sheet",
   planOutOfDate: "The plan is OUT OF DATE: write the estimate again",
   cautions: "Cautions",
-  ownLine: "A line of your own: item, quantity, unit, unit price; yes under Tax if it is taxed.",
+  ownLine: "A line of your own; yes under Tax if it is taxed.",
   between: (least: number, most: number) => `Write a number from ${least} to ${most}.`,
   wholeBetween: (least: number, most: number) =>
     `Write a whole number from ${least} to ${most}, or leave it blank.`,

@@ -20,7 +20,7 @@ export interface Asked {
  */
 export function lookUp(prices: PricesLayout, { item, size, pick, price }: Asked) {
   const { sheet } = prices;
-  const fixed = (at: Place): Place => ({ ...at, sheet, fixedRow: true, fixedColumn: true });
+  const fixed = (at: Place): Place => ({ ...at, sheet, fixedRow: true });
   const has = (name: PriceColumn) => prices.columns[name] !== undefined;
   const of = (name: PriceColumn) => {
     const column = prices.columns[name]!;

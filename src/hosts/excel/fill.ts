@@ -20,13 +20,13 @@ export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan): void {
   setUpPage(sheet, plan.print);
 }
 
-/** Formats first, so that no entry changes the format of its cell; then all content in one write, and its like rows as copies. */
+/** Formats first, so that no entry changes the format of its cell; then all content, and its like rows as copies. */
 function writeBlock(sheet: Excel.Worksheet, cells: PlanCell[]): void {
-  if (cells.length === 0) return;
-  for (const block of formatBlocks(cells))
-    rangeOf(sheet, block.area).numberFormat = filled(
-      block.area,
-      block.cells,
+  const formatted = cells.filter(({ style }) => styleOf(style).format !== undefined);
+  for (const { area, cells: here } of blocksOf(formatted))
+    rangeOf(sheet, area).numberFormat = filled(
+      area,
+      here,
       null,
       ({ style }) => styleOf(style).format ?? null,
     );
@@ -34,29 +34,19 @@ function writeBlock(sheet: Excel.Worksheet, cells: PlanCell[]): void {
   const copied = new Set(copies.flatMap(({ area }) => placesIn(area)));
   const content = ({ row, column, says }: PlanCell) =>
     copied.has(`${row} ${column}`) ? "" : (entryFor(says) ?? "");
-  const all = around(cells);
-  rangeOf(sheet, all).formulas = filled(all, cells, "", content);
+  for (const { area, cells: here } of blocksOf(cells))
+    rangeOf(sheet, area).formulas = filled(area, here, "", content);
   for (const { area, from } of copies) rangeOf(sheet, area).copyFrom(areaAddress(from), "Formulas");
 }
 
-/** The cells with a number format, in blocks of columns side by side. */
-function formatBlocks(cells: PlanCell[]): { area: Area; cells: PlanCell[] }[] {
-  const formatted = cells.filter(({ style }) => styleOf(style).format !== undefined);
-  const columns = rowRuns(formatted.map(({ column }) => ({ row: 0, column })));
-  return columns.map(({ left, right }) => {
-    const here = formatted.filter(({ column }) => column >= left && column <= right);
+/** Cells in blocks of columns side by side, each no taller than its cells: what is blank between them is not sent. */
+function blocksOf(cells: PlanCell[]): { area: Area; cells: PlanCell[] }[] {
+  return rowRuns(cells.map(({ column }) => ({ row: 0, column }))).map(({ left, right }) => {
+    const here = cells.filter(({ column }) => column >= left && column <= right);
     const rows = here.map(({ row }) => row);
     return { area: { top: Math.min(...rows), left, bottom: Math.max(...rows), right }, cells: here };
   });
 }
-
-/** The block from A1 around some cells. */
-const around = (cells: PlanCell[]): Area => ({
-  top: 0,
-  left: 0,
-  bottom: Math.max(...cells.map(({ row }) => row)),
-  right: Math.max(...cells.map(({ column }) => column)),
-});
 
 const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Area) =>
   once(sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1));
@@ -94,8 +84,8 @@ const columnPoints = (characters: number) => ((characters * 7 + 5) * 72) / 96;
 function setWidths(sheet: Excel.Worksheet, { columns }: SheetPlan): void {
   if (columns.length === 0) return;
   once(sheet.getRangeByIndexes(0, 0, 1, columns.length)).setColumnProperties(
-    columns.map(({ width, hidden = false }) => ({
-      columnHidden: hidden,
+    columns.map(({ width, hidden }) => ({
+      ...(hidden ? { columnHidden: true } : {}),
       format: { columnWidth: columnPoints(width) },
     })),
   );

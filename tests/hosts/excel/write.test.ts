@@ -62,7 +62,7 @@ describe("writing a document into Excel", () => {
       source: "yes,no",
     });
     const width = (characters: number) => ((characters * 7 + 5) * 72) / 96;
-    const column = (characters: number, hidden = false) => ({ columnHidden: hidden, format: { columnWidth: width(characters) } }); // prettier-ignore
+    const column = (characters: number, hidden = false) => ({ ...(hidden ? { columnHidden: true } : {}), format: { columnWidth: width(characters) } }); // prettier-ignore
     expect(set.columns).toEqual([
       column(12, true),
       column(38),
