@@ -42,8 +42,7 @@ export const penOf = (job: Job): Pen => built[structureOf(job)](job);
 export const circleOf = (pen: RoundPen) => (isPosted(pen) ? pen.postCircle : pen.pinCircle);
 
 /** The diameter, ft, that nothing of a round pen stands outside of; none of an arena. */
-export const outsideOf = (pen: Pen) =>
-  isArena(pen) ? undefined : pen.outside;
+export const outsideOf = (pen: Pen) => (isArena(pen) ? undefined : pen.outside);
 
 /** Stakes on the fence: one a joint or a post. */
 export function stakesOf(pen: Pen): number {
