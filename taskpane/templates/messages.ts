@@ -5,8 +5,8 @@ export const messages = {
   copyOf: (sheet: string) => `${sheet.slice(0, 22)} filled`,
   filled: (name: string, cells: number) =>
     `Written to ${name}: ${cells === 1 ? "1 cell points" : `${cells} cells point`} at the estimate. Your template stays as it is.`,
-  unfilled: (cells: number) =>
-    `${cells === 1 ? "1 cell keeps its braces" : `${cells} cells keep their braces`}: see the list.`,
+  unfilled: (cells: number, sentences: readonly string[]) =>
+    `${cells === 1 ? "1 cell keeps its braces" : `${cells} cells keep their braces`}. ${sentences.join(" ")}`,
   holdsSomething: (where: string) => `${where} holds something. Select an empty cell, or type the braces into your text yourself.`,
   inserted: (braces: string, where: string) => `${braces} stands in ${where}.`,
   tooLarge: (name: string, megabytes: number) => `${name} is larger than ${megabytes} MB. Save the sheets of your template in a file by themselves.`,
