@@ -35,7 +35,9 @@ export async function fillCopy(panel: Controller, host: WorkbookHost): Promise<s
   const name = freeName(messages.copyOf(active.name), sheetNames);
   const left = await host.fillCopy(active.name, name, cells);
   panel.see(await host.look());
-  return [messages.filled(name, cells.length), ...(unfilled.length ? [messages.unfilled(unfilled.length)] : []), ...left].join(" ");
+  const kept = new Set(unfilled.map(({ address }) => address)).size;
+  const why = unfilled.map(({ sentence }) => sentence);
+  return [messages.filled(name, cells.length), ...(kept > 0 ? [messages.unfilled(kept, why)] : []), ...left].join(" ");
 } // prettier-ignore
 
 /** Puts a field in braces into the selected cell, where that is empty. */

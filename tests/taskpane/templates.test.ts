@@ -48,7 +48,9 @@ describe("a template of the user's", () => {
       "B2: This workbook has no estimate called Estimate 7.",
     ]);
     await panel.run(() => fillCopy(panel, host));
-    expect(panel.notice?.text).toMatch(/2 cells keep their braces/);
+    expect(panel.notice?.text).toMatch(
+      /2 cells keep their braces\. B1: No field is called \{totl\}\. Nearest: \{total\}\. B2: /,
+    );
     expect(host.value("My letter filled", 0, 1)).toBe("{totl}");
   });
 
