@@ -12,6 +12,7 @@ import { type EstimateSource } from "../../src/sheets/documents/source";
 import { logOf, newLog, ticketsPlan } from "../../src/sheets/documents/tickets";
 import { type SheetPlan } from "../../src/sheets/plan";
 import { Refusal } from "../../src/units/refusal";
+import { sheetName } from "../../src/sheets/address";
 import { dayText } from "../day";
 import { freeName } from "../names";
 import { type Context } from "../views/context";
@@ -47,15 +48,28 @@ function linesOf(sheet: SheetContent) {
   }
 }
 
-/** What a close-out starts with: the day, and of the bid that was issued last its price and its signed changes. */
+/** What a close-out starts with: the day, and of the bid issued last its price, its signed changes, and what is billed by now. */
 export function closeOutStart(book: Book, today = new Date()): Record<string, FieldValue> {
   const day = { closed_on: dayText(today) };
   const issued = documentsIn(book, "issued").at(-1);
   if (!issued) return day;
   const { bid, changes } = asked(() => contractOf(issued, book.sheets));
   const signed = changes.reduce((sum, change) => sum + (shownNumber(change, "change_net") ?? 0), 0);
-  return { ...day, contract: shownNumber(bid, "price") ?? null, changes: signed || null };
+  const paid = billedOn(issued.name, book);
+  return {
+    ...day,
+    contract: shownNumber(bid, "price") ?? null,
+    changes: signed || null,
+    ...(paid && { paid }),
+  };
 }
+
+/** What the last invoice on an issued bid bills to date; nothing where there is none. */
+function billedOn(bid: string, book: Book): number | undefined {
+  const named = `${sheetName(bid)}!`;
+  const last = documentsIn(book, "invoice").filter(({ formulas }) => formulas.flat().some((says) => String(says).includes(named))).at(-1);
+  return last && shownNumber(readDocument(last, []), "invoice_billed");
+} // prettier-ignore
 
 /** A new close-out, on the last ticket log of the workbook or, where `fresh` or none can be read, with a new one. */
 export function newCloseOut(
