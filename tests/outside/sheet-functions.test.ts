@@ -40,6 +40,7 @@ const cases: Record<string, string[]> = {
   ROUNDDOWN: ["ROUNDDOWN(A10,2)", "ROUNDDOWN(A9,0)", "ROUNDDOWN(2.999999,0)", "ROUNDDOWN(A1,-1)", "ROUNDDOWN(-2.9,0)", "ROUNDDOWN(A7,0)"],
   FIXED: ["FIXED(A1)", "FIXED(A12,1)", "FIXED(A12,1,TRUE)", "FIXED(A9,0)", "FIXED(-1234.567,1)", "FIXED(1234567.891,2,FALSE)", "FIXED(A12,-3)", "FIXED(0,3)", "FIXED(A3,1)", "FIXED(A7,1)", "FIXED(-0.001,2)"],
   CHAR: ["CHAR(39)", "CHAR(65.9)", '"226"&CHAR(39)'],
+  FIND: ['FIND("p",A4)', 'FIND("P",A4)', 'FIND("le",A14)', 'FIND("3",A5)', 'FIND("2",A1)', 'FIND("x",A2)', 'FIND("a",A7)', 'ISNUMBER(FIND("e",A4))', 'FIND(";2;",";1;2;3;")', 'FIND("12",";12;")'],
   LEN: ["LEN(A3)", "LEN(A2)", "LEN(A1)", 'LEN("")', "LEN(A7)", 'LEN("a""b")'],
 }; // prettier-ignore
 
