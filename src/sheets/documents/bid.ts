@@ -28,8 +28,11 @@ export interface BidData {
 
 const say = messages.bid;
 
-/** Points of rows that still read well on one page. */
-const ONE_PAGE = 860;
+/**
+ * Points of rows that go on one page: up to 830 at full width, a little more in smaller print. What is longer leaves
+ * terms and signatures for the second page, never the signatures alone.
+ */
+const ONE_PAGE = 1000;
 
 /**
  * The bid as a letter to the customer: who bids, what is built with its plan, the price, what it counts on, the terms

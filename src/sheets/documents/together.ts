@@ -47,7 +47,7 @@ export function togetherPlan(
   };
   const says = formulas(sheet, sources);
   const styles: Partial<Record<ColumnName, StyleName>> = {
-    item: "warning", quantity: "figure", price: "money", amount: "money", taxed: "mark", note: "note", input: "fixed", count: "figure", pick: "key", kind: "key",
+    item: "warning", quantity: "figure", price: "money", amount: "money", taxed: "mark", note: "priceNote", input: "fixed", count: "figure", pick: "key", kind: "key",
   }; // prettier-ignore
   const cells = rows.flatMap(({ label, unit = "", heading, keys }, k): PlanCell[] => {
     const row = firstRow + k;
