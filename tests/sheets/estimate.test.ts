@@ -47,7 +47,7 @@ describe("the sheet of an estimate", () => {
       }),
       { numRuns: 200 },
     );
-    for (const structure of structures) expect(answered[structure]).toBeGreaterThan(12);
+    for (const structure of structures) expect(answered[structure]).toBeGreaterThan(4);
   });
 
   it("shows the same of 4x6 posts, which are deeper than wide, as line and as gate posts", () => {
