@@ -52,7 +52,7 @@ export function priceRequestBody(): DocumentBody {
     return (present = { of: names.join("\n"), book, sources, items, form });
   }
 
-  /** What the user asks for now, from the workbook as it stands. */
+  /** What the user asks for, from the workbook as it stands. */
   async function request(context: Context, desk: Desk): Promise<{ book: Book; request: Request }> {
     const entries = present!.form.read();
     const { book, sources } = await desk.sources(context);

@@ -10,6 +10,7 @@ import {
   slotKeys,
   type SlotList,
 } from "../../src/estimate/fields";
+import { type Structure } from "../../src/estimate/structures";
 import { allOwnKeys, lineSectionsOf, sectionOfOwn } from "../../src/estimate/own-lines";
 import { structureOf } from "../../src/estimate/job";
 import {
@@ -186,6 +187,13 @@ export const randomPanelJob = jobOf(panelPenAnswers);
 export const randomPostJob = jobOf(postPenAnswers);
 export const randomPanelArena = jobOf(panelArenaAnswers);
 export const randomPostArena = jobOf(postArenaAnswers);
+/** The same by structure, in the order of their list. */
+export const randomJobOf: Record<Structure, fc.Arbitrary<Job>> = {
+  "panel pen": randomPanelJob,
+  "post pen": randomPostJob,
+  "panel arena": randomPanelArena,
+  "post arena": randomPostArena,
+};
 export const randomJob = fc.oneof(randomPanelJob, randomPostJob, randomPanelArena, randomPostArena);
 
 /** A line of the user's own as it is typed into the sheet. */
