@@ -2,23 +2,19 @@ import { type Page } from "playwright-core";
 import { orderEntries } from "../../src/sheets/documents/purchase-order";
 import { readDocument } from "../../src/sheets/documents/read";
 import { readRequest } from "../../src/sheets/documents/read-request";
-import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
+import { describeInBrowser, forOneUser } from "../hosts/browser/page";
 
 const active = (page: Page) => page.evaluate(async () => (await window.penstake.host.look()).active);
 
 describeInBrowser("buying in the browser workbook", () => {
-  let pages: Pages;
   let page: Page;
   const open = (id: string) => page.locator(`#penstake-${id} > summary`).click();
   const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
 
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await open("documents");
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   test("asks a supplier for the ticked items, without a price", async () => {
     await open("document-price-request");

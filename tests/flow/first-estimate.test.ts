@@ -5,7 +5,7 @@ import { newJob, type Job } from "../../src/estimate/job";
 import { examplePrices } from "../../src/estimate/prices";
 import { exampleJob } from "../../src/sheets/demo";
 import { ownChanges, readEstimate } from "../../src/sheets/keyed";
-import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
+import { describeInBrowser, forOneUser } from "../hosts/browser/page";
 import { estimatePlaces } from "../sheets/typed-plan";
 
 const job: Job = { ...newJob(), size: 72, panel_1: 12, gate_1: 10, depth: 3, truck_1: 16, truck_2: 10 };
@@ -38,14 +38,8 @@ async function typeInto(page: Page, key: string, text: string): Promise<void> {
 }
 
 describeInBrowser("a first estimate in the browser workbook", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
-  });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
+  forOneUser((opened) => (page = opened));
 
   test("starts on an example that is marked as invented, with every figure computed", async () => {
     const { active, sheetNames } = await page.evaluate(() => window.penstake.host.look());

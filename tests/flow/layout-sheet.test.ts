@@ -3,25 +3,21 @@ import { newJob } from "../../src/estimate/job";
 import { labels } from "../../src/sheets/layout-messages";
 import { columns, rows } from "../../src/sheets/layout-places";
 import { type Cell } from "../../src/units/cell";
-import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
+import { describeInBrowser, forOneUser } from "../hosts/browser/page";
 import { pageCount, pdfText } from "../hosts/browser/pdf-text";
 import { layoutOf, stakeRows } from "../sheets/layouts";
 
 const job = { ...newJob(), size: 72, gate_1: 10, gate_bearing: 200 };
 
 describeInBrowser("a layout sheet in the browser workbook", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await page.getByRole("button", { name: "New job" }).click();
     await page.getByText("Layout sheet for the crew").click();
     const answers = { size: "72", gate_1: "10'", gate_bearing: "200" };
     for (const [field, answer] of Object.entries(answers)) await page.fill(`#penstake-${field}`, answer);
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   /** What the sheet in view shows. */
   const shown = () => page.evaluate(async () => (await window.penstake.host.look()).active.values);

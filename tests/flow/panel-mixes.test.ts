@@ -2,25 +2,21 @@ import { type Page } from "playwright-core";
 import { newJob, type Job } from "../../src/estimate/job";
 import { panelMixes } from "../../src/estimate/panel-mixes";
 import { examplePrices } from "../../src/estimate/prices";
-import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
+import { describeInBrowser, forOneUser } from "../hosts/browser/page";
 import { money } from "../../taskpane/shown";
 
 const job = { ...newJob(), size: 72, gate_1: 10, panel_2: 10 } as Job;
 
 describeInBrowser("the best mixes of panels in the panel", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await page.getByRole("button", { name: "New job" }).click();
     await page.fill("#penstake-size", "72");
     await page.fill("#penstake-gate_1", "10'");
     await page.getByRole("button", { name: "Add another length" }).click();
     await page.fill("#penstake-panel_2", "10");
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   const uses = () => page.locator("#penstake-mixes .mixes button");
 

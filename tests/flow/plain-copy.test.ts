@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { type Page } from "playwright-core";
 import { isError, type Cell } from "../../src/units/cell";
-import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
+import { describeInBrowser, forOneUser } from "../hosts/browser/page";
 
 /** What every cell shows, by sheet and place; the line that a plain copy adds at a sheet's foot left out. */
 async function shown(page: Page): Promise<Record<string, Cell>> {
@@ -17,14 +17,8 @@ async function shown(page: Page): Promise<Record<string, Cell>> {
 }
 
 describeInBrowser("a plain copy of the example workbook", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
-  });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
+  forOneUser((opened) => (page = opened));
 
   test("shows in every cell what the live one shows once it is opened again, and asks no function", async () => {
     const before = await shown(page);

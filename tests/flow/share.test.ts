@@ -1,22 +1,18 @@
 import { type Page } from "playwright-core";
 import { readFile } from "node:fs/promises";
 import { readXlsx } from "../../src/hosts/xlsx/xlsx";
-import { describeInBrowser, startPages, type Pages } from "../hosts/browser/page";
+import { describeInBrowser, forOneUser } from "../hosts/browser/page";
 
 const formulas = (page: Page) =>
   page.evaluate(async () => (await window.penstake.host.look()).active.formulas.flat().map(String));
 const asking = async (page: Page) => (await formulas(page)).filter((cell) => /PEN\./.test(cell)).length;
 
 describeInBrowser("sharing a workbook from the panel", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await page.locator("summary", { hasText: "Share and mend" }).click();
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
   const button = (name: string | RegExp) => page.getByRole("button", { name }).first();
 
   test("a sheet is frozen after what will change was shown, with the same total, and undo takes it back", async () => {

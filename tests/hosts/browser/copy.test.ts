@@ -3,7 +3,7 @@ import { type FilledCell, type RewrittenCell } from "../../../src/hosts/host";
 import { cell, operate, pen, text } from "../../../src/sheets/expression";
 import { messages } from "../../../src/sheets/messages";
 import { type SheetData } from "../../../src/sheets/workbook-content";
-import { describeInBrowser, startPages, type Pages } from "./page";
+import { describeInBrowser, forOneUser } from "./page";
 import { samplePlan } from "./sample-plan";
 
 const read = (page: Page, sheets: string[]) =>
@@ -26,15 +26,11 @@ const cellAt = ({ cells }: SheetData, row: number, column: number) =>
   cells.find((one) => one.row === row && one.column === column);
 
 describeInBrowser("copies and rewritten cells in the browser workbook", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await page.evaluate((given) => window.penstake.host.write([given]), samplePlan("Sample"));
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   test("several sheets are read at once, in the order asked for, and a name that none has is refused", async () => {
     const [first] = await read(page, ["Sample"]);

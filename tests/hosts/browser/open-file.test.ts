@@ -1,18 +1,14 @@
 import { readFile } from "node:fs/promises";
 import { type Page } from "playwright-core";
-import { describeInBrowser, startPages, type Pages } from "./page";
+import { describeInBrowser, forOneUser } from "./page";
 import { samplePlan } from "./sample-plan";
 
 describeInBrowser("a workbook in a file", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await page.evaluate((plan) => window.penstake.host.write([plan]), samplePlan("Filed"));
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   const snapshot = () => page.evaluate(() => window.penstake.workbook.snapshot());
   async function downloaded(button: string) {

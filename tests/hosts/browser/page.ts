@@ -1,5 +1,6 @@
 import { existsSync } from "node:fs";
-import { executablePath } from "./pages";
+import { type Page } from "playwright-core";
+import { executablePath, startPages, type Pages } from "./pages";
 
 export { startPages, type Pages } from "./pages";
 
@@ -13,3 +14,14 @@ function chromiumIsHere(): boolean {
 
 /** `describe`, where Chromium can be run. */
 export const describeInBrowser = chromiumIsHere() ? describe : describe.skip;
+
+/** A new user's page for all tests of a `describe`, set up once; whatever goes wrong in the page fails the test it comes up in. */
+export function forOneUser(setUp: (page: Page) => unknown): void {
+  let pages: Pages;
+  beforeAll(async () => {
+    pages = await startPages();
+    await setUp(await pages.open(await pages.newUser()));
+  });
+  afterAll(() => pages?.close());
+  afterEach(() => expect(pages.faults).toEqual([]));
+}

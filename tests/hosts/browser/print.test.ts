@@ -1,18 +1,12 @@
 import { type Page } from "playwright-core";
 import { type SheetPlan } from "../../../src/sheets/plan";
-import { describeInBrowser, startPages, type Pages } from "./page";
+import { describeInBrowser, forOneUser } from "./page";
 import { pageCount, pdfText } from "./pdf-text";
 import { samplePlan } from "./sample-plan";
 
 describeInBrowser("printing the active sheet", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
-  });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
+  forOneUser((opened) => (page = opened));
 
   /** Writes the plan, prints it by the page's button, and gives back the page that went to the printer. */
   async function printed(plan: SheetPlan): Promise<Page> {

@@ -3,7 +3,7 @@ import { type Page } from "playwright-core";
 import { readXlsx, writeXlsx } from "../../../src/hosts/xlsx/xlsx";
 import { contentOfPlan, type SheetData } from "../../../src/sheets/workbook-content";
 import { expression } from "../../../src/sheets/expression";
-import { describeInBrowser, startPages, type Pages } from "./page";
+import { describeInBrowser, forOneUser } from "./page";
 import { samplePlan } from "./sample-plan";
 
 const words = "Pen of {size} with {panels} panels";
@@ -34,16 +34,12 @@ const names = (page: Page) => page.evaluate(async () => (await window.penstake.h
 const formed = ({ columns, merges, print, heights, hiddenRows, pictures }: SheetData) => ({ columns, merges, print, heights, hiddenRows, pictures }); // prettier-ignore
 
 describeInBrowser("templates of one's own in the browser workbook", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await page.evaluate((plan) => window.penstake.host.write([plan]), letter());
     await page.locator("summary", { hasText: "Your own templates" }).click();
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   const fill = async (name: string) => {
     await page.getByRole("button", { name: `Fill a copy of ${name}`, exact: true }).click();

@@ -2,7 +2,7 @@ import { type Page } from "playwright-core";
 import { type CellChange } from "../../../src/hosts/host";
 import { type SheetPlan } from "../../../src/sheets/plan";
 import { type Cell } from "../../../src/units/cell";
-import { describeInBrowser, startPages, type Pages } from "./page";
+import { describeInBrowser, forOneUser } from "./page";
 import { samplePlan } from "./sample-plan";
 
 const write = (page: Page, plans: SheetPlan[]) =>
@@ -17,15 +17,11 @@ const select = (page: Page, row: number, column: number) =>
   );
 
 describeInBrowser("a plan in the browser workbook", () => {
-  let pages: Pages;
   let page: Page;
-  beforeAll(async () => {
-    pages = await startPages();
-    page = await pages.open(await pages.newUser());
+  forOneUser(async (opened) => {
+    page = opened;
     await write(page, [samplePlan("Sample")]);
   });
-  afterAll(() => pages?.close());
-  afterEach(() => expect(pages.faults).toEqual([]));
 
   test("is shown once written, and its keyed cells are read back as they were planned", async () => {
     const { active, sheetNames } = await look(page);
