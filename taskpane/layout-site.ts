@@ -1,10 +1,9 @@
 import { answerOf, type Job } from "../src/estimate/job";
-import { isArena, outsideOf, type Pen } from "../src/estimate/pen";
-import { piecesOnGround } from "../src/estimate/pieces-on-ground";
-import { placed, siteFindings, type Placed } from "../src/estimate/site";
-import { siteSentences } from "../src/estimate/site-sentences";
+import { isArena, type Pen } from "../src/estimate/pen";
+import { placed, siteFindings } from "../src/estimate/site";
+import { offGateSentence, siteSentences } from "../src/estimate/site-sentences";
 import { stakesOnGround } from "../src/estimate/stakes-on-ground";
-import { type Stake } from "../src/fence/layout";
+import { type Point } from "../src/geometry/point";
 import { feetInches } from "../src/units/feet-inches";
 import { degrees } from "../src/units/number-text";
 import { Refusal } from "../src/units/refusal";
@@ -17,8 +16,8 @@ export interface Site {
 }
 
 const say = {
-  gateFirst: (east: string, north: string, bearing: string) =>
-    `The gate sets the center stake ${east} and ${north} of your mark, the gate's middle at ${bearing}.`,
+  gateFirst: (east: string, north: string, arena: boolean, bearing: string) =>
+    `The gate sets the center stake ${east} and ${north} of your mark, the ${arena ? "left side" : "gate's middle"} at ${bearing}.`,
   east: (feet: number) => `${feetInches(Math.abs(feet))} ${feet < 0 ? "west" : "east"}`,
   north: (feet: number) => `${feetInches(Math.abs(feet))} ${feet < 0 ? "south" : "north"}`,
   capital: (sentence: string) => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`,
@@ -28,15 +27,12 @@ const say = {
 export function siteOf(job: Job, pen?: Pen): Site {
   if (!pen) return { gate: "", notes: [], refusal: "" };
   try {
-    const {
-      bearing,
-      center,
-    }: Pick<Placed<Stake>, "bearing" | "center"> = isArena(pen)
-      ? { bearing: Number(job.length_bearing ?? 0) }
-      : placed(job, (asked) => stakesOnGround(pen, asked));
-    const found = siteFindings(job, piecesOnGround(pen, bearing), outsideOf(pen));
+    const { bearing, center, over } = placed(job, pen, (asked) => stakesOnGround(pen, asked));
+    const found = siteFindings(job, pen, bearing);
+    const set = (at: Point) =>
+      say.gateFirst(say.east(at.east), say.north(at.north), isArena(pen), degrees(bearing));
     return {
-      gate: center ? say.gateFirst(say.east(center.east), say.north(center.north), degrees(bearing)) : "",
+      gate: center ? `${set(center)} ${offGateSentence(over!)}` : "",
       notes: siteSentences(found, answerOf(job, "turning_room")),
       refusal: "",
     };

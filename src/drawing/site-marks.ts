@@ -1,7 +1,7 @@
 import { type Findings, type SwungLeaf } from "../estimate/site-findings";
 import { isRound, type RoundFence, type StraightFence } from "../fence/fence-line";
 import { leafTip } from "../fence/leaf-swing";
-import { type Stretch } from "../fence/wedges";
+import { type Stretch, type Wedge } from "../fence/wedges";
 import { ahead, type Point as Place } from "../geometry/point";
 import { type PlanColors, type Point } from "./frame";
 import { label } from "./label";
@@ -38,7 +38,7 @@ export function siteReach({ findings: { leaves, wedges } }: PlanSite): number {
 export function siteMarks({ findings, neighbors }: PlanSite, ground: Ground, colors: PlanColors): Shape[] {
   return [
     ...neighbors.flatMap((fence, k) => fenceLine(fence, k + 1, ground, colors)),
-    ...findings.wedges.flatMap(({ wedge }) => hatched(wedge.first, wedge.second, ground, colors.ink)),
+    ...findings.wedges.flatMap(({ wedge }) => hatched(wedge, ground, colors.ink)),
     ...findings.leaves.map((swung) => swing(swung, ground, colors)),
   ];
 }
@@ -78,11 +78,14 @@ function placeAlong(fence: RoundFence | StraightFence, part: number): Place {
 } // prettier-ignore
 
 /** Lines across from one fence to the other, close together: read as a hatch in black and white too. */
-function hatched(first: Stretch, second: Stretch, { spot }: Ground, ink: string): Shape[] {
+function hatched({ first, second, across }: Wedge, { spot }: Ground, ink: string): Shape[] {
   const lines = 9;
   const between = ({ from, to }: Stretch, part: number) => placeAlong({ from, to }, part);
-  return Array.from({ length: lines + 1 }, (_, k) => {
-    const [a, b] = [first, second].map((stretch) => spot(between(stretch, k / lines)));
+  const straight = Array.from({ length: lines + 1 }, (_, k) =>
+    [first, second].map((stretch) => between(stretch, k / lines)),
+  );
+  return (across ?? straight).map((ends) => {
+    const [a, b] = ends.map(spot);
     return shape("line", {
       x1: a.x,
       y1: a.y,

@@ -170,14 +170,12 @@ export const fields: readonly Field[] = [
   field("Language of the layout sheet", "Idioma de la hoja de trazo", {
     key: "language", kind: "choice", options: Object.keys(languages), default: "English", section: "layout", documents: onLayout,
   }), // prettier-ignore
-  ...only(roundPens,
   field("First gate's right post, east; north", "Poste derecho de la puerta, este; norte", {
     key: "gate_right", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [2], section: "site", documents: onLayout,
-  }),
+  }), // prettier-ignore
   field("First gate's left post, east; north", "Poste izquierdo de la puerta, este; norte", {
     key: "gate_left", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [2], section: "site", documents: onLayout,
-  }),
-  ), // prettier-ignore
+  }), // prettier-ignore
   field("Fence nearby", "Cerca vecina", {
     key: "neighbor_1", kind: "numbers", unit: "ft", range: [-5000, 5000], many: [3, 4], section: "site", documents: onLayout,
   }), // prettier-ignore

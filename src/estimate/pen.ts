@@ -41,9 +41,6 @@ export const penOf = (job: Job): Pen => built[structureOf(job)](job);
 /** The diameter, ft, of the circle that is painted on the ground: through the pins or the post centers. */
 export const circleOf = (pen: RoundPen) => (isPosted(pen) ? pen.postCircle : pen.pinCircle);
 
-/** The diameter, ft, that nothing of a round pen stands outside of; none of an arena. */
-export const outsideOf = (pen: Pen) => (isArena(pen) ? undefined : pen.outside);
-
 /** Stakes on the fence: one a joint or a post. */
 export function stakesOf(pen: Pen): number {
   if (isPosted(pen)) return pen.posts;

@@ -1,6 +1,8 @@
-import { isRound, type RoundFence, type StraightFence } from "../fence/fence-line";
+import { type RoundFence, type StraightFence } from "../fence/fence-line";
 import { gateLeaves, leafFouls, leavesFoul, type Leaf } from "../fence/leaf-swing";
 import { wedgesBetween, type Wedge } from "../fence/wedges";
+import { wedgesAlong } from "../fence/wedges-along";
+import { type ConvexOutline } from "../geometry/convex-outline";
 import { Refusal } from "../units/refusal";
 import { type Hand, type Swing } from "./fields";
 import { type PieceOnGround } from "./pieces-on-ground";
@@ -11,8 +13,8 @@ export const OPENS = 90;
 /** A fence on its site, with what is near it. */
 export interface Surrounded {
   pieces: readonly PieceOnGround[];
-  /** What of a round fence stands outermost, ft across; of other fences the pieces say it. */
-  outside?: number;
+  /** The line that nothing of the fence stands outside of. */
+  outer: RoundFence | ConvexOutline;
   neighbors: readonly (RoundFence | StraightFence)[];
   turningRoom: number;
   hand: Hand;
@@ -54,13 +56,8 @@ export function findingsOf(site: Surrounded): Findings {
   return { leaves: leavesOf(site), wedges, unclear };
 }
 
-/** Round to anything as it is; of a fence with sides, each side against a round neighbor. */
-function wedgesOf({ outside, pieces, turningRoom }: Surrounded, fence: RoundFence | StraightFence): Wedge[] {
-  if (outside !== undefined)
-    return wedgesBetween({ center: { east: 0, north: 0 }, diameter: outside }, fence, turningRoom);
-  if (!isRound(fence)) return [];
-  return pieces.flatMap((piece) => wedgesBetween(fence, piece, turningRoom));
-}
+const wedgesOf = ({ outer, turningRoom }: Surrounded, fence: RoundFence | StraightFence): Wedge[] =>
+  "center" in outer ? wedgesBetween(outer, fence, turningRoom) : wedgesAlong(outer, fence, turningRoom);
 
 function leavesOf({ pieces, neighbors, hand, swing }: Surrounded): SwungLeaf[] {
   const hung = pieces.flatMap((piece, at) => {

@@ -59,6 +59,30 @@ export function byOtherSentences(job: Job, language: Language = "en"): string[] 
   });
 }
 
+const offGate: Record<
+  Language,
+  { fits: string; far: (off: string) => string; near: (off: string) => string }
+> = {
+  en: {
+    fits: "The two places are the gate's width apart.",
+    far: (off) =>
+      `The two places are ${off} farther apart than the gate is wide: half of it lies at each end.`,
+    near: (off) => `The two places are ${off} nearer than the gate is wide: half of it lies at each end.`,
+  },
+  es: {
+    fits: "Los dos lugares están a lo ancho de la puerta.",
+    far: (off) => `Los dos lugares están ${off} más separados que la puerta: la mitad queda en cada extremo.`,
+    near: (off) => `Los dos lugares están ${off} más juntos que la puerta: la mitad queda en cada extremo.`,
+  },
+};
+
+/** By how much the places of the first gate's posts miss its width, to the sixteenth of an inch; `over` in ft, under 0 where they are too near. */
+export function offGateSentence(over: number, language: Language = "en"): string {
+  const off = feetInches(Math.abs(over));
+  const { fits, far, near } = offGate[language];
+  return Math.abs(over) < 1 / 384 ? fits : (over > 0 ? far : near)(off);
+}
+
 /** What was found on a site and what to do about it, a sentence each; `room` is what a horse needs to turn, ft. */
 export function siteSentences(found: Findings, room: number, language: Language = "en"): string[] {
   const say = words[language];

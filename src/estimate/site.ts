@@ -4,7 +4,9 @@ import { type Stake } from "../fence/layout";
 import { type Point } from "../geometry/point";
 import { type Hand, type Swing } from "./fields";
 import { answerOf, choiceOf, numbersOf, type Job } from "./job";
-import { type PieceOnGround } from "./pieces-on-ground";
+import { outerFence } from "./outer-fence";
+import { isArena, type Pen } from "./pen";
+import { piecesOnGround } from "./pieces-on-ground";
 import { findingsOf, type Findings } from "./site-findings";
 
 const place = ([east, north]: number[]) => ({ east, north });
@@ -30,24 +32,29 @@ export function gatePlaceOf(job: Job): GatePlace | undefined {
 export interface Placed<S extends Stake> {
   stakes: S[];
   bearing: number;
-  /** The center from the crew's mark, ft, where the gate came first. */
+  /** Where the gate came first: the center from the crew's mark, ft. */
   center?: Point;
+  /** And how much farther apart the places of its posts are than the gate is wide, ft. */
+  over?: number;
 }
 
-/** The stakes of a job by its layout for a bearing, degrees. Refuses as layOutFromGate and the layout do. */
-export function placed<S extends Stake>(job: Job, layout: (bearing: number) => S[]): Placed<S> {
+/** The field with the bearing that a pen is laid out with: of the first gate's middle, of an arena of its left side. */
+export const bearingKey = (pen: Pen) => (isArena(pen) ? "length_bearing" : "gate_bearing");
+
+/** The stakes of a job's pen by its layout for a bearing, degrees. Refuses as layOutFromGate and the layout do. */
+export function placed<S extends Stake>(job: Job, pen: Pen, layout: (bearing: number) => S[]): Placed<S> {
   const place = gatePlaceOf(job);
-  const asked = Number(job.gate_bearing ?? 0);
+  const asked = Number(job[bearingKey(pen)] ?? 0);
   if (!place) return { stakes: layout(asked), bearing: asked };
-  const { bearing, center } = layOutFromGate(layout, place);
-  return { stakes: layout(bearing), bearing, center };
+  const { bearing, center, over } = layOutFromGate(layout, place);
+  return { stakes: layout(bearing), bearing, center, over };
 }
 
-/** What is wrong between a job's fence, its gates and what is near; `outside` as in `Surrounded`. */
-export const siteFindings = (job: Job, pieces: readonly PieceOnGround[], outside?: number): Findings =>
+/** What is wrong between a job's fence, laid out with a bearing as piecesOnGround takes it, its gates and what is near. */
+export const siteFindings = (job: Job, pen: Pen, bearing: number): Findings =>
   findingsOf({
-    pieces,
-    outside,
+    pieces: piecesOnGround(pen, bearing),
+    outer: outerFence(pen, bearing),
     neighbors: neighborsOf(job),
     turningRoom: answerOf(job, "turning_room"),
     hand: choiceOf(job, "gate_hand") as Hand,

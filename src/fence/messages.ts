@@ -70,6 +70,7 @@ export const messages = {
     `the two places are ${feetInches(apart)} apart and the gate is ${feetInches(gate)} from post to post, ${feetInches(Math.abs(apart - gate))} too ${apart > gate ? "far" : "near"}: set them within an inch of it`,
   turningRoom: (closed: number) => `the room to turn must be over the closed gap of ${feetInches(closed)}`,
   penInsidePen: "one pen lies inside the other: wedges are looked for between pens side by side",
+  fenceInside: "it lies inside the arena: wedges are looked for outside of its fence",
   referenceInWork: (least: number) =>
     `a reference stake must stand outside the work, ${feetInches(least)} or more from the center`,
   referenceAngle: (least: number, most: number) =>

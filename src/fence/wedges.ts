@@ -24,6 +24,8 @@ export interface Wedge {
   narrowest: number;
   /** True where it is open at both ends: a passage with a throat, not a dead end. */
   passage: boolean;
+  /** Where balls between its ends touch the two fences, in order, where the straights between the ends do not show it. */
+  across?: readonly (readonly [Point, Point])[];
 }
 
 /**

@@ -5,11 +5,10 @@ import { figureField } from "../estimate/figure-list";
 import { answerOf, type Job } from "../estimate/job";
 import { panelArenaLayout } from "../estimate/panel-arena";
 import { isPosted, type Arena } from "../estimate/pen";
-import { piecesOnGround } from "../estimate/pieces-on-ground";
 import { postArenaLayout } from "../estimate/post-arena";
 import { workFigures } from "../estimate/post-figures";
 import { type PostWork } from "../estimate/post-work";
-import { neighborsOf, siteFindings } from "../estimate/site";
+import { neighborsOf, placed, siteFindings } from "../estimate/site";
 import { byOtherSentences, siteSentences } from "../estimate/site-sentences";
 import { type ArenaStake } from "../fence/arena-layout";
 import { referenceStakes } from "../fence/reference-stakes";
@@ -17,6 +16,7 @@ import { compass, type Point } from "../geometry/point";
 import { rightTriangles, type RightTriangle } from "../geometry/three-four-five";
 import { equal, roundUp } from "../units/rounding";
 import { type LaidStake, type LayoutData, type UsedInput } from "./layout-data";
+import { arenaLabels } from "./arena-layout-words";
 import { sentences } from "./layout-messages";
 import {
   askedOf,
@@ -55,8 +55,10 @@ export function arenaLayoutData(
   { revision, date, estimate }: LayoutIssue,
 ): ArenaLayoutData {
   const { language, north, hand } = askedOf(job);
-  const heading = Number(job.length_bearing ?? 0);
-  const laid = isPosted(arena) ? postArenaLayout(job, arena.line, heading) : panelArenaLayout(job, heading);
+  const layoutAt = (bearing: number) =>
+    isPosted(arena) ? postArenaLayout(job, arena.line, bearing) : panelArenaLayout(job, bearing);
+  const { bearing: heading, center, over } = placed(job, arena, (bearing) => layoutAt(bearing).stakes);
+  const laid = layoutAt(heading);
   const arcCenters = "arcCenters" in laid ? laid.arcCenters : [];
   const rounded = isPosted(arena) && arena.line.cornerRadius > 0;
   const stands = isPosted(arena) ? "post" : "pin";
@@ -67,7 +69,7 @@ export function arenaLayoutData(
   });
   const pieces = piecesOf(arena);
   const references = referencesOf(arena, heading);
-  const found = siteFindings(job, piecesOnGround(arena, heading));
+  const found = siteFindings(job, arena, heading);
   return {
     language,
     title: [job.job_name, job.site].filter(Boolean).join("   "),
@@ -80,6 +82,8 @@ export function arenaLayoutData(
     north,
     hasGate: arena.gates.length > 0,
     references,
+    center,
+    over,
     notes: [
       ...byOtherSentences(job, language),
       ...siteSentences(found, answerOf(job, "turning_room"), language),
@@ -90,7 +94,7 @@ export function arenaLayoutData(
     arcCenters,
     heading,
     triangles: trianglesFor(arena),
-    used: usedInputs(job, arena, work, estimate),
+    used: usedInputs(job, arena, work, center ? heading : undefined, estimate),
     plan: {
       width: drawn * points,
       height: Math.round(planFrame(drawn).height * points),
@@ -164,22 +168,26 @@ function trianglesFor(arena: Arena): RightTriangle[] {
   return all.filter(({ multiple }) => [5, 10, 20].includes(multiple) || multiple === all.length);
 }
 
-/** The inputs that decide where stakes stand, and the holes, as they stand on the estimate. */
+/** The inputs that decide where stakes stand, and the holes, as they stand on the estimate; the bearing is told where the gate gave it. */
 function usedInputs(
   job: Job,
   arena: Arena,
   work: PostWork | undefined,
+  bearing: number | undefined,
   estimate: LayoutIssue["estimate"],
 ): UsedInput[] {
   const { now, input, around } = inputsOn(estimate);
   const places = fieldsOf(arena.structure).filter(
     ({ key, decides, section }) =>
       (decides && /^(pen|fence|gates)$/.test(section) && key !== "rail_length") ||
-      /^(length_bearing|north|rail_under)$/.test(key),
+      key === "north" ||
+      key === "rail_under" ||
+      (key === "length_bearing" && bearing === undefined),
   );
   const figures = work ? workFigures(job, work) : {};
   return [
     ...places.map(({ key }) => input(key, job[key] ?? "")),
+    ...(bearing === undefined ? [] : [{ label: arenaLabels.bearing, value: bearing }]),
     ...around(job),
     ...Object.keys(figures)
       .filter((key) => key.includes("hole"))

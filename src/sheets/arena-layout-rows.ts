@@ -4,10 +4,10 @@ import { alongAndAcross } from "../geometry/rounded-outline";
 import { type ArenaLayoutData, type LaidArenaStake } from "./arena-layout-data";
 import { arenaLabels, sideLabels } from "./arena-layout-words";
 import { put } from "./estimate-cells";
-import { cell, pen, plus, text, times, type Term } from "./expression";
+import { call, cell, minus, pen, plus, text, times, type Term } from "./expression";
 import { labels } from "./layout-messages";
 import { columns } from "./layout-places";
-import { length, ruled } from "./layout-rows";
+import { heightCells, length, ruled } from "./layout-rows";
 import { type PlanCell } from "./plan";
 
 /** Where an arena's rows have what a round pen's have not. */
@@ -36,20 +36,21 @@ export function headerCells(row: number, { language }: ArenaLayoutData): PlanCel
     ...head(columns.holeDepth, labels.holeDepth, inches),
     ...head(places.on, arenaLabels.on, [""]),
     ...head(columns.running, labels.running, feet),
+    ...head(columns.shot, labels.shot, [labels.feet[language]]),
+    ...head(columns.cutOrFill, labels.cutOrFill, [labels.feet[language]]),
     ...head(columns.asSet, labels.asSet, [""]),
     { ...put(row, columns.bearing, labels.coordinates[language], "crewHead"), across: 3 },
-    ...(["stakeBearing", "east", "north"] as const).map((name, k) =>
+    ...(["stakeBearing", "east", "north", "east", "north"] as const).map((name, k) =>
       put(row + 1, columns.bearing + k, labels[name][language], "crewSubhead"),
     ),
+    { ...put(row, columns.siteEast, labels.fromMark[language], "crewHead"), across: 2 },
   ];
 }
 
-/** One row a stake, the way back to the first one, and what is staked beside the fence. */
-export function stakeCells(first: number, data: ArenaLayoutData): PlanCell[] {
-  const { stakes, corners, arcCenters, references, language, apart } = data;
+/** What is staked beside the fence: corners that are rounded off, arc centers, reference stakes. */
+export function stakedBeside({ corners, arcCenters, references, language, apart }: ArenaLayoutData) {
   const word = (label: Label) => label[language];
-  const back = first + stakes.length;
-  const others = [
+  return [
     ...(apart ? corners.map((at, k) => ({ name: `C${k + 1}`, at, kind: word(labels.corner) })) : []),
     ...arcCenters.map((at, k) => ({ name: `P${k + 1}`, at, kind: word(labels["arc center"]) })),
     ...references.map(({ name, bearing, distance }) => ({
@@ -58,28 +59,45 @@ export function stakeCells(first: number, data: ArenaLayoutData): PlanCell[] {
       kind: word(labels.reference),
     })),
   ];
+}
+
+/** One row a stake, the way back to the first one, and what is staked beside the fence. */
+export function stakeCells(first: number, data: ArenaLayoutData, gradeRow: number): PlanCell[] {
+  const { stakes } = data;
+  const back = first + stakes.length;
   const chord = cell({ row: first, column: places.chord + 1 });
   const above = cell({ row: back - 1, column: columns.running + 1 });
   return [
-    ...stakes.flatMap((stake, k) => stakeRow(first + k, first, stake, data)),
+    ...stakes.flatMap((stake, k) => stakeRow(first + k, first, stake, data, gradeRow)),
     ...ruled(back, [
       put(back, columns.stake, "→ 1", "crewStake"),
       ...length(back, places.chord, chord),
       ...length(back, columns.running, plus(above, chord)),
     ]),
-    ...others.flatMap(({ name, at, kind }, k) => {
+    ...stakedBeside(data).flatMap(({ name, at, kind }, k) => {
       const row = back + 1 + k;
       return ruled(row, [
         put(row, columns.stake, name, "crewStake"),
         ...offsets(row, at, data),
         ...length(row, places.tie, distance(stakes[0], at)),
         put(row, columns.kind, kind, "crewWord"),
-        put(row, columns.east, at.east, "place"),
-        put(row, columns.north, at.north, "place"),
+        ...placeCells(row, at, data),
       ]);
     }),
   ];
 }
+
+/** Where a place lies from the center, and where the gate came first from the crew's mark. */
+const placeCells = (row: number, { east, north }: Point, { center }: ArenaLayoutData): PlanCell[] => [
+  put(row, columns.east, east, "place"),
+  put(row, columns.north, north, "place"),
+  ...(center
+    ? [
+        put(row, columns.siteEast, east + center.east, "place"),
+        put(row, columns.siteNorth, north + center.north, "place"),
+      ]
+    : []),
+];
 
 /** How far a place lies along the left side from the near left corner, and to the right of it. */
 function offsets(row: number, at: Point, { corners, heading }: ArenaLayoutData): PlanCell[] {
@@ -97,8 +115,16 @@ function offset(row: number, column: number, feet: number): PlanCell[] {
 /** A length whose rounding leaves less than a millionth of a foot is none. */
 const tidy = (feet: number) => (Math.abs(feet) < 1e-6 ? 0 : feet);
 
-function stakeRow(row: number, first: number, stake: LaidArenaStake, data: ArenaLayoutData): PlanCell[] {
-  const { language } = data;
+function stakeRow(
+  row: number,
+  first: number,
+  stake: LaidArenaStake,
+  data: ArenaLayoutData,
+  gradeRow: number,
+): PlanCell[] {
+  const { language, corners, heading } = data;
+  const middle = alongAndAcross(corners[0], { east: 0, north: 0 }, heading).across;
+  const offMiddle = call("ABS", minus(cell({ row, column: places.across + 1 }), middle));
   const above = cell({ row: row - 1, column: columns.running + 1 });
   const orBlank = (inches?: number): Term => inches ?? "";
   return [
@@ -112,7 +138,9 @@ function stakeRow(row: number, first: number, stake: LaidArenaStake, data: Arena
     put(row, columns.holeDepth, orBlank(stake.hole?.depth), "crewInches"),
     put(row, places.on, (stake.side ? sideLabels[stake.side] : arenaLabels.arc)[language], "crewWord"),
     ...length(row, columns.running, row === first ? 0 : plus(above, cell({ row, column: places.chord + 1 }))),
+    ...heightCells(row, offMiddle, gradeRow, language),
     put(row, columns.asSet, "", "crewBlank"),
-    ...(["bearing", "east", "north"] as const).map((name) => put(row, columns[name], stake[name], "place")),
+    put(row, columns.bearing, stake.bearing, "place"),
+    ...placeCells(row, stake, data),
   ];
 }

@@ -1,12 +1,13 @@
 import { type Label } from "../estimate/fields";
 import { ahead, distance } from "../geometry/point";
 import { type ArenaLayoutData } from "./arena-layout-data";
-import { arenaLabels, triangleSentence } from "./arena-layout-words";
-import { headerCells, places, stakeCells } from "./arena-layout-rows";
+import { arenaLabels, cornerLabels, triangleSentence } from "./arena-layout-words";
+import { headerCells, places, stakeCells, stakedBeside } from "./arena-layout-rows";
 import { put } from "./estimate-cells";
 import {
   cautionCells,
   cautionsFor,
+  gateFirstFacts,
   length as fact,
   said,
   section,
@@ -16,20 +17,27 @@ import {
 } from "./layout-head";
 import { labels, northLabel, sentences } from "./layout-messages";
 import { columns, factColumns, rows } from "./layout-places";
+import { GRADE_ROWS, gradeCells } from "./layout-grade";
 import { layoutMark } from "./layout-sheet";
 import { type SheetPlan } from "./plan";
 
 /** Points of a row of the head, of a stake's row, and of a caution's line of so many letters. */
 const heights = { fact: 17, stake: 18, line: 15, letters: 160 } as const;
 
-/** The sheet that a crew sets the stakes of an arena from: corners and diagonals on top, then one row a stake. */
-export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan {
-  const facts = factsOf(data);
-  const cautions = rows.top + Math.max(facts.length, Math.ceil(data.plan.height / heights.fact)) + 1;
+/** The rows of an arena's layout sheet, which follow from what it shows. */
+export function arenaLayoutRows(data: ArenaLayoutData) {
+  const head = Math.max(factsOf(data).length, Math.ceil(data.plan.height / heights.fact));
+  const cautions = rows.top + head + 1;
   const how = cautions + cautionsFor(data).length;
   const [headers, first] = [how + 1, how + 3];
-  const stakes = stakeCells(first, data);
-  const last = Math.max(...stakes.map(({ row }) => row));
+  const last = first + data.stakes.length + stakedBeside(data).length;
+  const grade = last + 2;
+  return { cautions, how, headers, first, last, grade, end: grade + GRADE_ROWS - 1 };
+}
+
+/** The sheet that a crew sets the stakes of an arena from: corners and diagonals on top, then one row a stake. */
+export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan {
+  const { cautions, how, headers, first, last, grade, end } = arenaLayoutRows(data);
   const below = (from: number, to: number, height: number) =>
     Object.fromEntries(Array.from({ length: to - from + 1 }, (_, k) => [from + k, height]));
   return {
@@ -37,7 +45,7 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
     cells: [
       put(rows.mark, columns.key, layoutMark, "key"),
       ...titleCells(data),
-      ...facts.flatMap((one, k) => one(rows.top + k)),
+      ...factsOf(data).flatMap((one, k) => one(rows.top + k)),
       ...usedInputs(data),
       ...cautionCells(cautions, data),
       {
@@ -45,7 +53,8 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
         across: columns.asSet + 1 - columns.stake,
       },
       ...headerCells(headers, data),
-      ...stakes,
+      ...stakeCells(first, data, grade),
+      ...gradeCells(grade, data, arenaLabels.crown),
     ],
     columns: columnsOf(data),
     hiddenRows: [rows.mark],
@@ -62,10 +71,12 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
       [headers]: heights.stake,
       [headers + 1]: 14,
       ...below(first, last, heights.stake),
+      [last + 1]: 8,
+      ...below(grade, end, heights.fact),
     },
     frozenRows: 0,
     print: {
-      area: { top: rows.title, left: columns.stake, bottom: last, right: columns.asSet },
+      area: { top: rows.title, left: columns.stake, bottom: end, right: columns.asSet },
       landscape: true,
       pages: { wide: 1, tall: 0 },
       repeatRows: 2,
@@ -78,7 +89,7 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
 
 /** What was laid out, how its corners are squared, and the reference stakes, one under the other. */
 function factsOf(data: ArenaLayoutData): Fact[] {
-  const { language, pieces, sizes, references, triangles } = data;
+  const { language, pieces, sizes, references, triangles, center } = data;
   const say = (label: Label) => label[language];
   const [a, b] = references.map(({ bearing, distance }) => ahead({ east: 0, north: 0 }, bearing, distance));
   return [
@@ -94,6 +105,7 @@ function factsOf(data: ArenaLayoutData): Fact[] {
       put(row, factColumns.figure, data.heading, "crewDegrees"),
       put(row, factColumns.words, `° ${say(northLabel(data.north))}`, "crewUnit"),
     ],
+    ...(center ? gateFirstFacts(data, center, cornersOf(data)) : []),
     section(say(arenaLabels.square)),
     ...triangles.map((triangle) => said(triangleSentence[language](triangle))),
     section(say(arenaLabels.references)),
@@ -104,7 +116,11 @@ function factsOf(data: ArenaLayoutData): Fact[] {
   ];
 }
 
-function columnsOf({ language, stakes }: ArenaLayoutData): SheetPlan["columns"] {
+/** The corners by name; rounded ones are staked apart from the fence. */
+const cornersOf = ({ corners, language, apart }: ArenaLayoutData) =>
+  corners.map((at, k) => ({ name: `${apart ? `C${k + 1}, ` : ""}${cornerLabels[k][language]}`, at }));
+
+function columnsOf({ language, stakes, center }: ArenaLayoutData): SheetPlan["columns"] {
   const holes = stakes.some(({ hole }) => hole);
   const lengths = [places.along, places.across, places.chord, places.tie, columns.running];
   const wide: Record<number, number> = {
@@ -113,14 +129,16 @@ function columnsOf({ language, stakes }: ArenaLayoutData): SheetPlan["columns"] 
     [columns.kind]: language === "es" ? 17 : 13,
     [columns.side]: 10,
     [places.on]: 9,
+    [columns.shot]: 9,
+    [columns.cutOrFill]: language === "es" ? 15 : 11,
     [columns.asSet]: language === "es" ? 16 : 13,
     [columns.gap]: 3,
     [columns.space]: 3,
     [columns.label]: 34,
     [columns.now]: 15,
   }; // prettier-ignore
-  const ofRound = [columns.shot, columns.cutOrFill, columns.siteEast, columns.siteNorth];
-  const unseen = [columns.key, ...ofRound, ...(holes ? [] : [columns.hole, columns.holeDepth])] as number[];
+  const fromMark = center ? [] : [columns.siteEast, columns.siteNorth];
+  const unseen = [columns.key, ...fromMark, ...(holes ? [] : [columns.hole, columns.holeDepth])] as number[];
   return Array.from({ length: columns.changed + 1 }, (_, column) => ({
     width: wide[column] ?? (column === columns.hole || column === columns.holeDepth ? 7 : 11),
     ...(unseen.includes(column) ? { hidden: true } : {}),

@@ -59,6 +59,8 @@ export interface LayoutData {
   references: readonly [LaidReference, LaidReference];
   /** The center stake's place from the crew's mark, ft, where the first gate's posts were placed from there. */
   center?: Point;
+  /** How much farther apart those places are than the gate is wide, ft. */
+  over?: number;
   /** What was found on the site and what to do about it. */
   notes: readonly string[];
   stakes: readonly LaidStake[];

@@ -44,8 +44,8 @@ const names = Object.keys(gradeInputs) as (keyof typeof gradeInputs)[];
 /** The rows that the grade takes, its heading among them. */
 export const GRADE_ROWS = names.length + 1;
 
-/** The heading and the inputs of the finished grade, from `row` down. */
-export function gradeCells(row: number, { language }: LayoutData): PlanCell[] {
+/** The heading and the inputs of the finished grade, from `row` down; `crown` says from where a crown falls. */
+export function gradeCells(row: number, { language }: LayoutData, crown: Label = labels.crown): PlanCell[] {
   const across = factColumns.words + 2 - factColumns.label;
   return [
     { ...put(row, factColumns.label, labels.grade[language], "crewSection"), across },
@@ -54,7 +54,7 @@ export function gradeCells(row: number, { language }: LayoutData): PlanCell[] {
       const at = row + 1 + k;
       const message = sentences[language].within(range[0], range[1]);
       return [
-        put(at, factColumns.label, label[language], "crewLabel"),
+        put(at, factColumns.label, (name === "crown" ? crown : label)[language], "crewLabel"),
         {
           ...put(at, factColumns.figure, value, "inputHeight"),
           input: true,
@@ -68,9 +68,10 @@ export function gradeCells(row: number, { language }: LayoutData): PlanCell[] {
 
 /**
  * What a stake's row says of its shot: to cut or to fill so much to the finished grade, in ft. Plain arithmetic, so
- * that it works without this add-in: the height at the center, less the fall along its bearing and the crown's.
+ * that it works without this add-in: the height at the center, less the fall along its bearing and the crown's, which
+ * grows with how far the stake stands from the center, or of an arena from its middle line.
  */
-export function cutOrFill(row: number, radius: Expression, gradeRow: number, language: Language): Expression {
+export function cutOrFill(row: number, off: Expression, gradeRow: number, language: Language): Expression {
   const input = (name: keyof typeof gradeInputs) =>
     number(cell({ row: gradeRow + 1 + names.indexOf(name), column: factColumns.figure }));
   const at = (column: number) => cell({ row, column });
@@ -79,7 +80,7 @@ export function cutOrFill(row: number, radius: Expression, gradeRow: number, lan
     times(at(columns.east), sine(input("fallBearing"))),
     times(at(columns.north), sine(plus(input("fallBearing"), 90))),
   );
-  const drop = over(plus(times(input("fall"), along), times(input("crown"), radius)), 100);
+  const drop = over(plus(times(input("fall"), along), times(input("crown"), off)), 100);
   const grade = minus(plus(input("benchmark"), input("centerGrade")), drop);
   const shot = at(columns.shot);
   const needed = call("ROUND", minus(grade, shot), 2);

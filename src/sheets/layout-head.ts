@@ -72,13 +72,23 @@ export const length =
     put(row, factColumns.figure, feet, "crewFigure"),
   ];
 
-/** Where the center stake comes to stand from the gate's posts or pins. */
-const gateFirstFacts = ({ language, radius }: LayoutData, { east, north }: Point): Fact[] => [
-  section(labels.gateFirst[language]),
-  length(labels.centerEast[language], east),
-  length(labels.centerNorth[language], north),
-  ...(radius === undefined ? [] : [said(labels.bothRadii[language])]),
-];
+/** Where the center stake comes to stand from the gate's posts or pins, how well these fit the gate, and where other places lie. */
+export function gateFirstFacts(
+  { language, radius, over = 0 }: LayoutData,
+  { east, north }: Point,
+  others: readonly { name: string; at: Point }[] = [],
+): Fact[] {
+  const say = (label: Label) => label[language];
+  const { fromMark, offGate } = sentences[language];
+  return [
+    section(say(labels.gateFirst)),
+    length(say(east < 0 ? labels.centerWest : labels.centerEast), Math.abs(east)),
+    length(say(north < 0 ? labels.centerSouth : labels.centerNorth), Math.abs(north)),
+    ...others.map(({ name, at }) => said(fromMark(name, at.east + east, at.north + north))),
+    said(offGate(over)),
+    ...(radius === undefined ? [] : [said(say(labels.bothRadii))]),
+  ];
+}
 
 /** The radius line: what it goes around can be typed over, and its two lengths follow. */
 function lineFacts({ language }: LayoutData, radius: Term): Fact[] {

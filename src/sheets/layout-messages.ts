@@ -1,6 +1,7 @@
 import { type Label, type Language, type North } from "../estimate/fields";
 import { feetInches } from "../units/feet-inches";
 import { degrees } from "../units/number-text";
+import { offGateSentence } from "../estimate/site-sentences";
 import { type LaidPieces } from "./layout-data";
 
 const label = (en: string, es: string): Label => ({ en, es });
@@ -58,7 +59,9 @@ export const labels = {
   crown: label("Crown: it falls from the center by", "Corona: baja desde el centro"),
   gateFirst: label("Gate first, from the crew's mark", "Primero la puerta, desde la marca"),
   centerEast: label("Center stake, east of the mark", "Estaca central, al este de la marca"),
+  centerWest: label("Center stake, west of the mark", "Estaca central, al oeste de la marca"),
   centerNorth: label("Center stake, north of the mark", "Estaca central, al norte de la marca"),
+  centerSouth: label("Center stake, south of the mark", "Estaca central, al sur de la marca"),
   bothRadii: label(
     "The radius from stakes 1 and 2 crosses at the center",
     "El radio desde las estacas 1 y 2 cruza en el centro",
@@ -111,6 +114,9 @@ export const layoutCautions: readonly Label[] = [
 const counted = (count: number, one: string, many: string, length: number, of: string) =>
   `${count} ${count === 1 ? one : many} ${of} ${feetInches(length)}`;
 
+const toward = (feet: number, [ahead, back]: readonly [string, string]) =>
+  `${feetInches(Math.abs(feet)) || "0'"} ${feet < 0 ? back : ahead}`;
+
 /** The sentences of a layout sheet that carry figures. */
 export const sentences = {
   en: {
@@ -124,6 +130,9 @@ export const sentences = {
     inputFrom: (least: number, most: number) => `Write inches, a number from ${least} to ${most}.`,
     within: (least: number, most: number) => `Write a number from ${least} to ${most}.`,
     height: "Write the height in feet, a number.",
+    fromMark: (name: string, east: number, north: number) =>
+      `${name}: ${toward(east, ["east", "west"])}, ${toward(north, ["north", "south"])} of the mark`,
+    offGate: (over: number) => offGateSentence(over),
     cut: "cut ",
     fill: "fill ",
   },
@@ -138,6 +147,9 @@ export const sentences = {
     inputFrom: (least: number, most: number) => `Escriba pulgadas, un número de ${least} a ${most}.`,
     within: (least: number, most: number) => `Escriba un número de ${least} a ${most}.`,
     height: "Escriba la altura en pies, un número.",
+    fromMark: (name: string, east: number, north: number) =>
+      `${name}: ${toward(east, ["al este", "al oeste"])}, ${toward(north, ["al norte", "al sur"])} de la marca`,
+    offGate: (over: number) => offGateSentence(over, "es"),
     cut: "corte ",
     fill: "relleno ",
   },

@@ -2,7 +2,7 @@ import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldOf, fieldsOf, languages, type Hand, type Language, type North } from "../estimate/fields";
 import { answerOf, structureOf, type Job } from "../estimate/job";
-import { outsideOf, type Pen } from "../estimate/pen";
+import { type Pen } from "../estimate/pen";
 import { piecesOnGround } from "../estimate/pieces-on-ground";
 import { neighborsOf, siteFindings, type Placed } from "../estimate/site";
 import { byOtherSentences, siteSentences } from "../estimate/site-sentences";
@@ -60,12 +60,15 @@ export function headOf(
   job: Job,
   pen: Pen,
   radius: number,
-  { bearing, center }: Placed<Stake>,
+  { bearing, center, over }: Placed<Stake>,
   pieces: LayoutData["pieces"],
-): Pick<LayoutData, "language" | "title" | "north" | "hasGate" | "references" | "center" | "notes" | "plan"> {
+): Pick<
+  LayoutData,
+  "language" | "title" | "north" | "hasGate" | "references" | "center" | "over" | "notes" | "plan"
+> {
   const { language, north } = askedOf(job);
   const references = referencesOf(radius, bearing);
-  const found = siteFindings(job, piecesOnGround(pen, bearing), outsideOf(pen));
+  const found = siteFindings(job, pen, bearing);
   const site = { findings: found, neighbors: neighborsOf(job) };
   return {
     language,
@@ -74,6 +77,7 @@ export function headOf(
     hasGate: pen.gates.length > 0,
     references,
     center,
+    over,
     notes: [
       ...byOtherSentences(job, language),
       ...siteSentences(found, answerOf(job, "turning_room"), language),

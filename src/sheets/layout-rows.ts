@@ -118,8 +118,8 @@ function stakeRow(
   ];
 }
 
-/** Where the crew writes the height that it takes at a stake, and what to dig or fill there by it. */
-function heightCells(row: number, radius: Expression, gradeRow: number, language: Language): PlanCell[] {
+/** Where the crew writes the height that it takes at a stake, and what to dig or fill there by it; `off` as in cutOrFill. */
+export function heightCells(row: number, off: Expression, gradeRow: number, language: Language): PlanCell[] {
   const message = sentences[language].height;
   return [
     {
@@ -130,7 +130,7 @@ function heightCells(row: number, radius: Expression, gradeRow: number, language
       input: true,
       accepts: { kind: "number", least: -10_000, most: 20_000, message },
     },
-    put(row, columns.cutOrFill, cutOrFill(row, radius, gradeRow, language), "crewHeight"),
+    put(row, columns.cutOrFill, cutOrFill(row, off, gradeRow, language), "crewHeight"),
   ];
 }
 

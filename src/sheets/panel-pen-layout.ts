@@ -22,7 +22,7 @@ export function panelPenLayout(
     length !== null && pen.counts[k] ? [{ length, count: pen.counts[k] }] : [],
   );
   const parts = { panels, gates: pen.gates, pinGap: pen.pinGap };
-  const laid = placed(job, (bearing) => panelLayout(parts, bearing));
+  const laid = placed(job, pen, (bearing) => panelLayout(parts, bearing));
   const radius = pen.pinCircle / 2;
   const pieces = [
     ...panels.map(({ length, count }) => ({ what: "panel" as const, length, count })),

@@ -25,7 +25,7 @@ export function postPenLayout(
   const gatePost = besideLeaf(job) / INCHES_PER_FOOT;
   const spacing = answerOf(job, "spacing");
   const posts = { diameter: pen.postCircle, spacing, gates: pen.gates, gatePost };
-  const laid = placed(job, (bearing) => postLayout(posts, bearing));
+  const laid = placed(job, pen, (bearing) => postLayout(posts, bearing));
   const pieces: LayoutData["pieces"] = [
     { what: "bay", length: pen.bay, count: pen.bays },
     ...gatesAlike(pen.gates),

@@ -3,7 +3,7 @@ import { newJob, numbersOf, problemsOf, readField, type Job } from "../../src/es
 import { estimate } from "../../src/estimate/estimate";
 import { fieldOf } from "../../src/estimate/fields";
 import { examplePrices } from "../../src/estimate/prices";
-import { outsideOf, penOf } from "../../src/estimate/pen";
+import { penOf, type RoundPen } from "../../src/estimate/pen";
 import { piecesOnGround } from "../../src/estimate/pieces-on-ground";
 import { gatePlaceOf, neighborsOf, placed, siteFindings } from "../../src/estimate/site";
 import { byOtherSentences, siteSentences } from "../../src/estimate/site-sentences";
@@ -14,10 +14,11 @@ import { numbersAsCell } from "../../src/units/number-list";
 import { distance } from "../../src/geometry/point";
 
 const job = (more: Job = {}): Job => ({ ...newJob(), ...more });
+const set = (one: Job) => placed(one, penOf(one), laid(one));
 const laid = (one: Job) => (bearing: number) => stakesOnGround(penOf(one), bearing);
 const found = (one: Job) => {
   const pen = penOf(one);
-  return siteFindings(one, piecesOnGround(pen, placed(one, laid(one)).bearing), outsideOf(pen));
+  return siteFindings(one, pen, set(one).bearing);
 };
 const sentences = (one: Job) => siteSentences(found(one), TURNING_ROOM);
 
@@ -54,7 +55,7 @@ describe("a pen set from its gate", () => {
             [east + first * Math.sin(angle), 40 + first * Math.cos(angle)],
           ];
           const one = job({ ...more, gate_right: numbersAsCell(right), gate_left: numbersAsCell(left) });
-          const { stakes, center, bearing } = placed(one, laid(one));
+          const { stakes, center, bearing } = set(one);
           const at = ({ east, north }: { east: number; north: number }) => [east + center!.east, north + center!.north];
           expect(at(stakes[0])).toEqual([expect.closeTo(right[0], 5), expect.closeTo(right[1], 5)]);
           expect(at(stakes[1])).toEqual([expect.closeTo(left[0], 5), expect.closeTo(left[1], 5)]);
@@ -70,12 +71,12 @@ describe("a pen set from its gate", () => {
 
   it("refuses places that are not the gate's width apart and says how far they are", () => {
     const one = job({ gate_right: "0; 0", gate_left: "9; 0" });
-    expect(() => placed(one, laid(one))).toThrow(/9' apart and the gate is 8'/);
+    expect(() => set(one)).toThrow(/9' apart and the gate is 8'/);
   });
 
   it("is laid out by its bearing where only one of the two places is told", () => {
     expect(gatePlaceOf(job({ gate_right: "0; 0" }))).toBeUndefined();
-    expect(placed(job({ gate_right: "0; 0" }), laid(job())).bearing).toBe(180);
+    expect(set(job({ gate_right: "0; 0" })).bearing).toBe(180);
   });
 });
 
@@ -86,7 +87,7 @@ describe("what is wrong on a site", () => {
 
   it("names the wedges beside a round pen that touches, and beside a run of fence, as the geometry finds them", () => {
     const one = job();
-    const outside = outsideOf(penOf(one))!;
+    const { outside } = penOf(one) as RoundPen;
     const near = job({ neighbor_1: `${outside / 2 + 30}; 0; 60`, neighbor_2: `-${outside / 2 + 4}; -80; -${outside / 2 + 4}; 80` });
     const { wedges } = found(near);
     expect(wedges.map(({ neighbor, wedge }) => [neighbor, wedge.passage])).toEqual([[1, false], [1, false], [2, true]]);

@@ -102,6 +102,28 @@ describe("the layout sheet of an arena", () => {
     expect(names).toEqual(["C1", "C2", "C3", "C4", "P1", "P2", "P3", "P4", "A", "B"]);
   });
 
+  it("is set from its gate: center, corners and every stake from the crew's mark, west and south of it too", () => {
+    for (const [job, west] of [[panels, -30], [{ ...posts, language: "Spanish" }, 400]] as const) {
+      const width = dataOf(job).stakes[1].chord;
+      const told = { ...job, gate_right: `${west}; -80`, gate_left: `${west}; ${-80 + width + 1 / 48}` };
+      const { data, sheet, first } = sheetOf(told);
+      expect(sheet.cells.filter(({ value }) => isError(value ?? null))).toEqual([]);
+      const at = (row: number) => [columns.siteEast, columns.siteNorth].map((column) => shownAt(sheet, row, column) as number);
+      expect(at(first)).toEqual([expect.closeTo(west, 5), expect.closeTo(-80 + 1 / 96, 5)]);
+      expect(at(first + 1)).toEqual([expect.closeTo(west, 5), expect.closeTo(-80 + width + 1 / 96, 5)]);
+      expectWalkCloses(data.stakes.map((stake, k) => ({ ...stake, atGate: stake.kind.startsWith("gate"), stake: k + 1 })));
+      const words = sheet.cells.map(({ value }) => value);
+      expect(words).toContain(labels.gateFirst[data.language]);
+      expect(words).toContain(data.center!.east < 0 ? labels.centerWest[data.language] : labels.centerEast[data.language]);
+      expect(words.filter((one) => /of the mark$|de la marca$/.test(String(one)) && /corner|esquina/.test(String(one)))).toHaveLength(4);
+      expect(words.filter((one) => /1\/4" (farther|más separados)/.test(String(one)))).toHaveLength(1);
+      expect(shownAt(sheet, rows.warning, columns.stake)).toBe("");
+      const moved = sheetOf({ ...told, gate_right: "0; 0" }, told).sheet;
+      expect(shownAt(moved, rows.warning, columns.stake)).toBe(labels.outOfDate[data.language]);
+    }
+    expect(sheetOf(panels).sheet.columns[columns.siteEast].hidden).toBe(true);
+  });
+
   it("says both diagonals and the 3-4-5 that fit, in English and Spanish", () => {
     const words = (job: Job) => sheetOf(job).sheet.cells.map(({ value }) => value);
     expect(words(panels)).toEqual(expect.arrayContaining(["3-4-5 times 32: 96 and 128 ft along the sides, 160 ft between", "3-4-5 times 10: 30 and 40 ft along the sides, 50 ft between"]));
