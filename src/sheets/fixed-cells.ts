@@ -3,20 +3,24 @@ import { styles, type CellStyle } from "./styles";
 import { type Located } from "./upstream";
 import { type CellData, type SheetData } from "./workbook-content";
 
-/** A sheet of a plain copy: its fixed cells marked as such, and a line below the last row that says how many. */
+/**
+ * A sheet of a plain copy: its fixed cells marked as such, and a line that says how many, below what is printed, so that
+ * a page for a customer or a supplier has nothing of it.
+ */
 export function markFixed(sheet: SheetData, fixed: Located[]): SheetData {
   const places = new Set(fixed.filter((cell) => cell.sheet === sheet.name).map(place));
   if (!places.size) return sheet;
   const cells = sheet.cells.map((cell) => (places.has(place(cell)) ? fixedCell(cell) : cell));
-  const row = cells.reduce((last, cell) => Math.max(last, cell.row), 0) + 2;
+  const { bottom = 0, right = Infinity } = sheet.print?.area ?? {};
+  const beside = cells.filter(({ column }) => column <= right);
+  const row = beside.reduce((last, cell) => Math.max(last, cell.row), bottom) + 2;
   const line: CellData = {
     row,
     column: firstVisible(sheet),
     value: messages.plainCopy(places.size),
     style: styles.note,
   };
-  const print = sheet.print && { ...sheet.print, area: { ...sheet.print.area, bottom: Math.max(sheet.print.area.bottom, row) } }; // prettier-ignore
-  return { ...sheet, cells: [...cells, line], ...(print ? { print } : {}) };
+  return { ...sheet, cells: [...cells, line] };
 }
 
 const place = ({ row, column }: { row: number; column: number }) => `${row},${column}`;

@@ -6,7 +6,7 @@ import { bidHead, scopeEntry } from "./bid-entries";
 import { sandOf, scopeOf, sizesOf } from "./bid-scope";
 import { type BidData } from "./bid";
 import { messages } from "./messages";
-import { businessRows, pairRow, textIn } from "./letter-head";
+import { businessRows, pairRow, sourceRow } from "./letter-head";
 import { columns, factRow, gap, headingRow, LINE, numberedRow, paragraphRow, type Row } from "./rows";
 
 const say = messages.bid;
@@ -19,9 +19,9 @@ export function bidHeadRows(sources: BidData["sources"], answers: BidData["answe
     numberedRow(say.title, number, answers[number.key] ?? null),
     ...businessRows(answers),
     gap(6),
-    pairRow("bid_for", say.for, textIn(first, "customer"), date, answers),
-    pairRow("bid_site", say.site, textIn(first, "site"), valid, answers),
-    { ...factRow(say.job, () => textIn(first, "job_name")), keys: { words: "bid_job" } },
+    pairRow(sourceRow("bid_for", say.for, first, "customer", { across: 3 }), date, answers),
+    pairRow(sourceRow("bid_site", say.site, first, "site", { across: 3 }), valid, answers),
+    sourceRow("bid_job", say.job, first, "job_name"),
   ];
 }
 

@@ -2,13 +2,14 @@ import { type FieldValue } from "../../estimate/fields";
 import { put } from "../estimate-cells";
 import { call, number, plus } from "../expression";
 import { type SheetPlan } from "../plan";
-import { cellIn, contractRows, letterRows, type Contract } from "./contract";
+import { cellIn, contractRows, letterRows, signerOf, type Contract } from "./contract";
 import { documentPlan } from "./document";
-import { entry, moneyEntry, numberEntry, textEntry, type Entry } from "./entries";
+import { answered, entry, moneyEntry, numberEntry, textEntry, type Entry } from "./entries";
+import { headedRows } from "./letter-head";
 import { marks } from "./marks";
 import { messages } from "./messages";
 import {
-  across, columns, entryCell, entryRow, factRow, gap, headingRow, moneyRow, numberedRow, paragraphRow, signatureRows, type At, type Row,
+  across, columns, entryCell, entryRow, factRow, gap, headingRow, moneyRow, numberedRow, signatureRows, type At, type Row,
 } from "./rows"; // prettier-ignore
 
 /** What a change order says of itself. */
@@ -55,28 +56,26 @@ type Answers = Readonly<Record<string, FieldValue>>;
 const say = messages.contract;
 
 /**
- * A change order to an issued bid: what changes and why, its lines plus or minus, the contract before and after, the
- * days, and the signatures. It counts in later documents once the day on which it was signed is typed in.
+ * A change order to an issued bid: what changes and why, its lines plus or minus (all of them, blank, where none was
+ * answered), the contract before and after, the days, and the signatures. It counts in later documents once the day on which it was signed is typed in.
  */
 export function changeOrderPlan(contract: Contract, answers: Answers, name: string): SheetPlan {
   const { number: no, date, what, why, days, signed } = changeEntries;
   const value = ({ key, default: usual }: Entry) => answers[key] ?? usual;
-  const sum = (at: At) =>
-    call("ROUND", plus(0, ...changeLines.map(({ amount }) => number(at(amount.key)))), 2);
+  const filled = changeLines.filter(({ words, amount }) => answered([words, amount], answers).length > 0);
+  const lines = filled.length > 0 ? filled : changeLines;
+  const sum = (at: At) => call("ROUND", plus(0, ...lines.map(({ amount }) => number(at(amount.key)))), 2);
   const rows: Row[] = [
     numberedRow(say.changeOrder, no, value(no)),
     ...letterRows(contract),
-    entryRow(date, value(date)),
+    ...answered([date], answers).map((entry) => entryRow(entry, answers[entry.key])),
     {
       ...factRow(say.toBid, () => cellIn(contract.bid, "bid_number")),
       keys: { words: "change_of" },
     },
-    headingRow(what.label.en),
-    paragraphRow(what, value(what)),
-    headingRow(why.label.en),
-    paragraphRow(why, value(why)),
+    ...answered([what, why], answers).flatMap((entry) => headedRows(entry, answers)),
     headingRow(say.lines),
-    ...changeLines.map(({ words, amount }) => lineRow(words, amount, answers)),
+    ...lines.map(({ words, amount }) => lineRow(words, amount, answers)),
     moneyRow(say.net, sum, { key: "change_net" }),
     headingRow(say.contract),
     ...contractRows(contract, "contract_before", say.before),
@@ -88,7 +87,7 @@ export function changeOrderPlan(contract: Contract, answers: Answers, name: stri
     gap(6),
     entryRow(days, value(days)),
     entryRow(signed, value(signed)),
-    ...signatureRows([messages.bid.contractorSigns, messages.bid.customerSigns], messages.bid.day),
+    ...signatureRows([signerOf(contract), messages.bid.customerSigns], messages.bid.day),
   ];
   return documentPlan({ mark: marks["change order"], name, rows, footer: name, tall: 1 });
 }

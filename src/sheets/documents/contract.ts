@@ -47,6 +47,10 @@ const placeIn = (sheet: string, cells: DocumentSheet["cells"], key: string): Pla
 
 const say = messages.contract;
 
+/** Who signs for the contractor: the business that the bid names. */
+export const signerOf = ({ bid }: Contract): string =>
+  String(bid.cells[businessEntries[0].key]?.value ?? "") || messages.bid.contractorSigns;
+
 /** Who writes it, and for whom and where, as the bid says. */
 export const letterRows = ({ bid }: Contract): Row[] => [
   ...businessEntries

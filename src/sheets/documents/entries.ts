@@ -1,4 +1,4 @@
-import { type Question } from "../../estimate/fields";
+import { type FieldValue, type Question } from "../../estimate/fields";
 
 /** An entry of a document's own, such as a bid's number: it belongs to no job, and its cell in the document holds it. */
 export type Entry = Question;
@@ -12,6 +12,12 @@ export const entry = (en: string, es: string, draft: Draft): Entry => ({
   ...draft,
   label: { en, es },
 });
+
+/** Those of some entries that are answered: a page shows no label beside nothing. */
+export const answered = <E extends Entry>(
+  entries: readonly E[],
+  answers: Readonly<Record<string, FieldValue>>,
+): E[] => entries.filter(({ key }) => (answers[key] ?? "") !== "");
 
 /** A text of one or more lines. */
 export const textEntry = (key: string, en: string, es: string, value: string | null = null): Entry =>

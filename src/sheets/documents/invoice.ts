@@ -1,14 +1,25 @@
 import { type FieldValue } from "../../estimate/fields";
 import { put } from "../estimate-cells";
-import { call, minus, number, operate, over, plus, times, when, type Expression } from "../expression";
+import {
+  call,
+  minus,
+  number,
+  operate,
+  over,
+  plus,
+  times,
+  when,
+  type Expression,
+  type Term,
+} from "../expression";
 import { type SheetPlan } from "../plan";
 import { cellIn, contractRows, letterRows, type Contract } from "./contract";
 import { documentPlan } from "./document";
-import { entry, moneyEntry, numberEntry, textEntry, type Entry } from "./entries";
-import { textOf } from "./letter-head";
+import { answered, entry, moneyEntry, numberEntry, textEntry, type Entry } from "./entries";
+import { headedRows, textOf } from "./letter-head";
 import { marks } from "./marks";
 import { messages } from "./messages";
-import { columns, entryCell, entryRow, headingRow, moneyEntryRow, moneyRow, numberedRow, paragraphRow, type At, type Row } from "./rows"; // prettier-ignore
+import { columns, entryCell, entryRow, headingRow, moneyEntryRow, moneyRow, numberedRow, type At, type Row } from "./rows"; // prettier-ignore
 
 /** What an invoice says of itself. */
 export const invoiceEntries = {
@@ -61,7 +72,7 @@ const say = messages.contract;
 
 /**
  * An invoice on an issued bid: the contract with its signed changes, the draws that are billed by now and all signed
- * changes, less what is held back and what was paid. With every draw billed it comes to contract and changes, less paid
+ * changes, less what is held back and what was paid, each where there is any. With every draw billed it comes to contract and changes, less paid
  * and held back.
  */
 export function invoicePlan(
@@ -71,59 +82,76 @@ export function invoicePlan(
 ): SheetPlan {
   const { number: no, date, due, paid, retainage, pay } = invoiceEntries;
   const value = ({ key, default: usual }: Entry) => answers[key] ?? usual;
-  const cents = (money: Expression) => call("ROUND", money, 2);
-  const billed = (at: At) => {
-    const draws = drawsIn(contract).map((k) =>
-      when(operate(at(billedEntry(k).key), "=", "yes"), cellIn(contract.bid, `draw_${k}`), 0),
-    );
-    return cents(plus(0, ...draws, ...contract.changes.map((change) => cellIn(change, "change_net"))));
-  };
+  const changes = contract.changes.map((change) => cellIn(change, "change_net"));
+  const billed = (at: At) =>
+    cents(plus(0, ...drawsIn(contract).map((k) => billedOf(contract, k, at, 0)), ...changes));
+  const isHeldBack = Number(value(retainage)) > 0;
+  const isPaid = answered([paid], answers).length > 0;
+  const less = (at: At) => [
+    ...(isHeldBack ? [at("invoice_retained")] : []),
+    ...(isPaid ? [number(at(paid.key))] : []),
+  ];
   const rows: Row[] = [
     numberedRow(say.invoice, no, value(no)),
     ...letterRows(contract),
-    entryRow(date, value(date)),
-    entryRow(due, value(due)),
+    ...answered([date, due], answers).map((entry) => entryRow(entry, answers[entry.key])),
     headingRow(say.contract),
     ...contractRows(contract, "contract_total", say.total),
     headingRow(say.draws),
+    drawHeads,
     ...drawsIn(contract).map((k) => drawRow(contract, k, value(billedEntry(k)))),
+    ...(changes.length > 0 ? [moneyRow(say.changes, () => plus(0, ...changes))] : []),
     moneyRow(say.billed, billed, { key: "invoice_billed" }),
-    percentRow(retainage, value(retainage)),
-    moneyRow(say.retained, (at) => cents(over(times(at("invoice_billed"), number(at(retainage.key))), 100)), {
-      key: "invoice_retained",
+    ...(isHeldBack ? retainedRows(retainage, value(retainage)) : []),
+    ...(isPaid ? [moneyEntryRow(paid, value(paid))] : []),
+    moneyRow(say.due, (at) => cents(minus(at("invoice_billed"), ...less(at))), {
+      key: "invoice_amount_due",
+      total: true,
     }),
-    moneyEntryRow(paid, value(paid)),
-    moneyRow(
-      say.due,
-      (at) => cents(minus(at("invoice_billed"), at("invoice_retained"), number(at(paid.key)))),
-      { key: "invoice_amount_due", total: true },
-    ),
-    headingRow(pay.label.en),
-    paragraphRow(pay, value(pay)),
+    ...answered([pay], answers).flatMap((entry) => headedRows(entry, answers)),
   ];
   return documentPlan({ mark: marks.invoice, name, rows, footer: name, tall: 1 });
 }
 
-/** A draw of the bid, whether it is billed, and its amount. */
-const drawRow = ({ bid }: Contract, k: number, value: FieldValue): Row => ({
-  keys: { price: billedEntry(k).key },
+const cents = (money: Expression) => call("ROUND", money, 2);
+
+/** What a draw of the bid brings once it is billed, else this. */
+const billedOf = ({ bid }: Contract, k: number, at: At, open: Term) =>
+  when(operate(at(billedEntry(k).key), "=", "yes"), cellIn(bid, `draw_${k}`), open);
+
+const drawHeads: Row = {
   height: 16,
   cells: (row) => [
-    {
-      ...put(row, columns.item, textOf(cellIn(bid, `draw_${k}_words`)), "letterWords"),
-      across: 3,
-    },
-    put(row, columns.unit, say.billedMark, "letterRight"),
+    { ...put(row, columns.item, say.drawHeads.draw, "letterHead"), across: 2 },
+    { ...put(row, columns.quantity, say.drawHeads.agreed, "letterHeadRight"), across: 2 },
+    put(row, columns.price, say.drawHeads.billed, "letterHeadCenter"),
+    put(row, columns.amount, say.drawHeads.amount, "letterHeadRight"),
+  ],
+};
+
+/** A draw of the bid, its amount, whether it is billed, and what is billed of it. */
+const drawRow = (contract: Contract, k: number, value: FieldValue): Row => ({
+  keys: { price: billedEntry(k).key },
+  height: 16,
+  cells: (row, at) => [
+    { ...put(row, columns.item, textOf(cellIn(contract.bid, `draw_${k}_words`)), "letterWords"), across: 2 },
+    { ...put(row, columns.quantity, plus(cellIn(contract.bid, `draw_${k}`), 0), "letterMoney"), across: 2 },
     { ...entryCell(row, columns.price, billedEntry(k), value), style: "letterOwnWord" },
-    put(row, columns.amount, plus(cellIn(bid, `draw_${k}`), 0), "letterMoney"),
+    put(row, columns.amount, billedOf(contract, k, at, ""), "letterMoney"),
   ],
 });
 
-const percentRow = (asked: Entry, value: FieldValue): Row => ({
-  keys: { amount: asked.key },
-  height: 16,
-  cells: (row) => [
-    { ...put(row, columns.item, asked.label.en, "letterWords"), across: 5 },
-    { ...entryCell(row, columns.amount, asked, value), style: "letterOwnPercent" },
-  ],
-});
+/** What is held back: the percent, which the user may change, and the amount. */
+const retainedRows = (asked: Entry, value: FieldValue): Row[] => [
+  {
+    keys: { amount: asked.key },
+    height: 16,
+    cells: (row) => [
+      { ...put(row, columns.item, asked.label.en, "letterWords"), across: 5 },
+      { ...entryCell(row, columns.amount, asked, value), style: "letterOwnPercent" },
+    ],
+  },
+  moneyRow(say.retained, (at) => cents(over(times(at("invoice_billed"), number(at(asked.key))), 100)), {
+    key: "invoice_retained",
+  }),
+];

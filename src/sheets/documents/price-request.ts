@@ -1,17 +1,35 @@
 import { type BoughtItem } from "../../estimate/bought-items";
 import { type FieldValue } from "../../estimate/fields";
 import { put } from "../estimate-cells";
-import { text } from "../expression";
 import { type SheetPlan } from "../plan";
 import { type UsedInput } from "../used-inputs";
 import { addressEntries, deliveryEntries, supplierEntries } from "./delivery-entries";
 import { documentPlan } from "./document";
-import { type Entry } from "./entries";
+import { answered, type Entry } from "./entries";
 import { marks } from "./marks";
 import { purchaseWords as say } from "./purchase-words";
-import { besidePage, boxRow, headRow, LETTERS, purchaseWidths, wide } from "./purchase-rows";
+import {
+  besidePage,
+  boxRow,
+  deliveryRows,
+  headRow,
+  LETTERS,
+  purchaseWidths,
+  quantityStyle,
+  wide,
+} from "./purchase-rows";
 import { specEntries, specTerm, specWords } from "./request-specs";
-import { columns, entryRow, gap, headingRow, LINE, linesOf, sentenceRow, titleRow, type Row } from "./rows";
+import {
+  columns,
+  entryRow,
+  gap,
+  headingRow,
+  LINE,
+  linesOf,
+  numberedRow,
+  sentenceRow,
+  type Row,
+} from "./rows";
 import { builtFrom, placeIn, type EstimateSource } from "./source"; // prettier-ignore
 
 /** What a price request is written from: estimates, the items asked for, and its own entries by key. */
@@ -38,9 +56,8 @@ export function priceRequestPlan({ sources, items, entries }: Request, name: str
   const row = (entry: Entry) => wide(entryRow(entry, value(entry)));
   const { number, ...address } = addressEntries;
   const rows: Row[] = [
-    titleRow(say.request, (at) => text(say.number(say.request), at(number.key))),
-    { ...row(number), height: 15 },
-    ...Object.values(address).map(row),
+    wide(numberedRow(say.request, number, value(number))),
+    ...answered(Object.values(address), entries).map(row),
     gap(),
     wide(headingRow(say.items)),
     wide(sentenceRow(say.fillIn, "letterSmall")),
@@ -49,9 +66,7 @@ export function priceRequestPlan({ sources, items, entries }: Request, name: str
     gap(),
     wide(headingRow(say.yours)),
     ...Object.values(supplierEntries).map(boxRow),
-    gap(),
-    wide(headingRow(say.delivery)),
-    ...deliveryEntries.map(row),
+    ...deliveryRows(entries),
   ];
   const plan = documentPlan({
     mark: marks["price request"],
@@ -82,7 +97,6 @@ function itemRow(item: BoughtItem, k: number, entries: Request["entries"]): Row 
     says: { kind: "constant" as const, value: null },
     input: true,
   });
-  const whole = Number.isInteger(item.quantity);
   return {
     keys: {
       item: keyOf("item"),
@@ -98,8 +112,8 @@ function itemRow(item: BoughtItem, k: number, entries: Request["entries"]): Row 
     cells: (row, at) => [
       put(row, columns.item, item.name, "letterWords"),
       put(row, columns.words, specTerm(item, at), "letterWords"),
-      put(row, columns.quantity, item.quantity, whole ? "count" : "figure"),
-      put(row, columns.unit, item.unit, "unit"),
+      put(row, columns.quantity, item.quantity, quantityStyle(item.quantity)),
+      put(row, columns.unit, item.unit, "itemUnit"),
       {
         ...blank(row, columns.price, "fillMoney"),
         accepts: { kind: "number", least: 0, most: 1_000_000, message: say.writePrice },

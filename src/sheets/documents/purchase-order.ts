@@ -6,14 +6,14 @@ import { messages } from "../messages";
 import { type PlanCell, type SheetPlan } from "../plan";
 import { addressEntries, deliveryEntries, supplierEntries } from "./delivery-entries";
 import { documentPlan } from "./document";
-import { entry, textEntry, type Entry } from "./entries";
+import { answered, entry, textEntry, type Entry } from "./entries";
 import { marks } from "./marks";
-import { headRow, LETTERS, purchaseWidths, wide } from "./purchase-rows";
+import { deliveryRows, headRow, LETTERS, purchaseWidths, quantityStyle, wide } from "./purchase-rows";
 import { purchaseWords as say } from "./purchase-words";
 import { type FilledLine } from "./read-request";
 import {
-  columns, entryRow, gap, headingRow, LINE, linesOf, moneyEntryRow, moneyRow, paragraphRow, saidRow, signatureRows,
-  titleRow, type At, type Row,
+  columns, entryRow, gap, headingRow, LINE, linesOf, moneyEntryRow, moneyRow, numberedRow, paragraphRow,
+  saidRow, signatureRows, type At, type Row,
 } from "./rows"; // prettier-ignore
 
 /** A line to order: what the supplier offered, and whether sales tax falls on it. */
@@ -29,6 +29,7 @@ const taxEntries = {
 const terms = textEntry("terms", "Terms", "Condiciones", say.usualTerms);
 const payment = textEntry("payment", "Payment", "Pago", "30 days from invoice");
 const { number: ownNumber, supplier, business, contact, date, jobNumber } = addressEntries;
+const { freight } = supplierEntries;
 const addresses = [supplier, business, contact, date, jobNumber];
 
 /** The entries of a purchase order, in their order. */
@@ -37,7 +38,7 @@ export const orderEntries: readonly Entry[] = [
   ...addresses,
   ...deliveryEntries,
   ...Object.values(taxEntries),
-  supplierEntries.freight,
+  freight,
   payment,
   terms,
 ];
@@ -59,32 +60,30 @@ export function purchaseOrderPlan(
   const isTaxed = (at: At) => operate(at(taxEntries.status.key), "=", taxStatuses[0]);
   const cents = (money: Expression) => call("ROUND", money, 2);
   const rows: Row[] = [
-    titleRow(say.order, (at) => text(say.number(say.order), at(ownNumber.key))),
-    { ...row(ownNumber), height: 15 },
-    ...addresses.map(row),
-    wide(saidRow((at) => when(operate(call("LEN", at(jobNumber.key)), ">", 0), text(say.onTickets, at(jobNumber.key)), ""), "letterStrong")),
+    wide(numberedRow(say.order, ownNumber, entries[ownNumber.key] ?? null)),
+    ...answered(addresses, entries).map(row),
+    ...answered([jobNumber], entries).map(({ key }) =>
+      wide(saidRow((at) => when(operate(call("LEN", at(key)), ">", 0), text(say.onTickets, at(key)), ""), "letterStrong"))),
     gap(),
     wide(headingRow(say.items)),
     headRow(["item", "words", "quantity", "unit", "price", "amount", "taxed"]),
     ...lines.map(lineRow),
     moneyRow(say.lines, (at) => cents(amounts(at)), { key: "lines_total" }),
-    moneyEntryRow(supplierEntries.freight, entries.freight ?? null),
+    ...answered([freight], entries).map((one) => moneyEntryRow(one, entries[one.key])),
     moneyRow(
       { kind: "constant", value: say.salesTax },
       (at) => when(isTaxed(at), cents(over(times(taxed(at), number(at(taxEntries.tax.key))), 100)), 0),
       { key: "tax_amount" },
     ),
-    moneyRow(say.total, (at) => cents(plus(at("lines_total"), number(at("freight")), at("tax_amount"))), {
+    moneyRow(say.total, (at) => cents(plus(at("lines_total"), ...answered([freight], entries).map(({ key }) => number(at(key))), at("tax_amount"))), {
       key: "total",
       total: true,
     }),
-    gap(),
-    wide(headingRow(say.delivery)),
-    ...deliveryEntries.map(row),
+    ...deliveryRows(entries),
     gap(),
     wide(headingRow(say.terms)),
-    ...[...Object.values(taxEntries), payment].map(row),
-    wide(paragraphRow(terms, entries.terms ?? null)),
+    ...[...Object.values(taxEntries), ...answered([payment], entries)].map(row),
+    ...answered([terms], entries).map((one) => wide(paragraphRow(one, entries[one.key]))),
     ...signatureRows(say.signers, say.day),
   ];
   return documentPlan({ mark: marks["purchase order"], name, rows, footer: say.orderFooter, widths: purchaseWidths });
@@ -110,12 +109,12 @@ function lineRow(line: OrderedLine, k: number): Row {
     cells: (row, at) => [
       put(row, columns.item, line.item, "letterWords"),
       put(row, columns.words, line.words, "letterWords"),
-      input(row, columns.quantity, line.quantity, Number.isInteger(line.quantity) ? "count" : "figure", 1_000_000),
-      put(row, columns.unit, line.unit, "unit"),
-      input(row, columns.price, line.price, "letterOwnMoney", 1_000_000),
-      put(row, columns.amount, call("ROUND", times(number(at(keyOf("quantity"))), number(at(keyOf("price")))), 2), "letterMoney"),
+      input(row, columns.quantity, line.quantity, quantityStyle(line.quantity), 1_000_000),
+      put(row, columns.unit, line.unit, "itemUnit"),
+      input(row, columns.price, line.price, "itemMoney", 1_000_000),
+      put(row, columns.amount, call("ROUND", times(number(at(keyOf("quantity"))), number(at(keyOf("price")))), 2), "itemMoney"),
       {
-        ...put(row, columns.more, line.taxed ? "yes" : "no", "mark"), input: true,
+        ...put(row, columns.more, line.taxed ? "yes" : "no", "itemMark"), input: true,
         accepts: { kind: "list", options: ["yes", "no"], message: messages.yesOrNo },
       },
     ],

@@ -1,14 +1,19 @@
 import { type FieldValue } from "../../estimate/fields";
 import { put } from "../estimate-cells";
-import { type Entry } from "./entries";
-import { itemHeads } from "./purchase-words";
-import { columns, entryCell, type ColumnName, type Row } from "./rows";
+import { deliveryEntries } from "./delivery-entries";
+import { answered, type Entry } from "./entries";
+import { itemHeads, purchaseWords } from "./purchase-words";
+import { columns, entryCell, entryRow, gap, headingRow, type ColumnName, type Row } from "./rows";
 
 /** Widths of a document with a seventh printed column, in characters. */
-export const purchaseWidths = [14, 22, 35, 10, 8, 12, 13, 12];
+export const purchaseWidths = [14, 29, 36, 10, 8, 12, 16, 12];
 
 /** How many letters an item and its specification have room for in one line, in every host. */
-export const LETTERS = { item: 23, words: 38 } as const;
+export const LETTERS = { item: 32, words: 42 } as const;
+
+/** How a quantity looks at the top of its row: whole pieces without decimals. */
+export const quantityStyle = (quantity: number | null) =>
+  quantity === null || Number.isInteger(quantity) ? "itemCount" : "itemFigure";
 
 /** The columns of a table of items, by head. */
 const placeOfHead = {
@@ -32,6 +37,13 @@ export const wide = (row: Row): Row => ({
       return across > 1 && column + across - 1 === columns.amount ? { ...cell, across: across + 1 } : cell;
     }),
 });
+
+/** What a driver has to know, under its heading, as far as it was answered. */
+export function deliveryRows(entries: Readonly<Record<string, FieldValue>>): Row[] {
+  const said = answered(deliveryEntries, entries);
+  if (said.length === 0) return [];
+  return [gap(), wide(headingRow(purchaseWords.delivery)), ...said.map((one) => wide(entryRow(one, entries[one.key])))];
+} // prettier-ignore
 
 /** A box for the supplier to write into, beside its label. */
 export const boxRow = (entry: Entry): Row => ({

@@ -21,7 +21,6 @@ export const purchaseWords = {
   delivery: "Delivery",
   yours: "For you to fill in",
   specs: "What the specifications say",
-  number: (kind: string) => `${kind} no. `,
   requestFooter: "Request for prices only: no order.",
   order: "Purchase order",
   orderFooter: "Write our job number on every ticket and invoice.",

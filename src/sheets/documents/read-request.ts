@@ -4,6 +4,7 @@ import { isError, type Cell } from "../../units/cell";
 import { readNumber } from "../../units/number-text";
 import { notAllowed, Refusal } from "../../units/refusal";
 import { type Shown } from "../keyed-cells";
+import { addressEntries } from "./delivery-entries";
 import { type Entry } from "./entries";
 import { readDocument } from "./read";
 import { itemHeads, purchaseWords as say } from "./purchase-words";
@@ -103,14 +104,16 @@ export function readRequest({ values }: Pick<Shown, "values">): FilledRequest {
 }
 
 /**
- * What a request's entries say: by their keys, and in a copy without keys by what stands beside their labels. An entry
+ * What a request's entries say: by their keys, and in a copy without keys by what stands beside their labels, its number
+ * beside its title. An entry
  * that cannot be read is blank.
  */
 export function requestAnswers(sheet: Shown, asked: readonly Entry[]): Record<string, FieldValue> {
   const { cells, entries } = readDocument(sheet, asked);
-  const beside = (entry: Entry) => {
-    const row = sheet.values.find((one) => one.some((cell) => textOf(cell) === entry.label.en)) ?? [];
-    const at = row.findIndex((cell) => textOf(cell) === entry.label.en);
+  const beside = ({ key, label }: Entry) => {
+    const called = key === addressEntries.number.key ? say.request : label.en;
+    const row = sheet.values.find((one) => one.some((cell) => textOf(cell) === called)) ?? [];
+    const at = row.findIndex((cell) => textOf(cell) === called);
     return row.slice(at + 1).find((cell) => textOf(cell) !== "") ?? null;
   };
   return Object.fromEntries(

@@ -22,7 +22,7 @@ export const columns = {
 export type ColumnName = keyof typeof columns;
 
 /** Widths of the columns, in characters. */
-export const widths = [14, 23, 37, 11, 9, 13, 14];
+export const widths = [14, 23, 37, 11, 9, 13, 17];
 
 /** How many columns are printed, and how many letters of running text fit across them. */
 export const across = columns.amount + 1 - columns.item;
@@ -47,9 +47,18 @@ export interface Row {
   cells(row: number, at: At): PlanCell[];
 }
 
-/** How many lines a text takes in so many letters. */
+/** How many lines a text takes where a line holds so many letters and ends between words; a word may take several. */
 export const linesOf = (words: string, letters = LETTERS) =>
-  words.split("\n").reduce((lines, line) => lines + Math.max(1, Math.ceil(line.length / letters)), 0);
+  words.split("\n").reduce((lines, line) => lines + linesIn(line.split(" "), letters), 0);
+
+function linesIn(words: readonly string[], letters: number): number {
+  let [lines, used] = [0, letters];
+  for (const { length } of words) {
+    if (lines > 0 && used + 1 + length <= letters) used += 1 + length;
+    else [lines, used] = [lines + Math.max(1, Math.ceil(length / letters)), length > 0 ? ((length - 1) % letters) + 1 : 0];
+  }
+  return lines;
+} // prettier-ignore
 
 /** A row without anything, so many points high. */
 export const gap = (height = 8): Row => ({ height, cells: () => [] });
@@ -138,7 +147,7 @@ export const entryCell = (row: number, column: number, entry: Entry, value: Fiel
 });
 
 /** A label and what is said of it, live or not. */
-export const factRow = (label: string, says: (at: At) => Term, look: Look = {}): Row => ({
+export const factRow = (label: Term, says: (at: At) => Term, look: Look = {}): Row => ({
   height: look.height ?? 15,
   cells: (row, at) => [
     put(row, columns.item, label, "letterLabel"),

@@ -64,7 +64,7 @@ describe("an invoice", () => {
           const draws = billed.map((one, k) => ({ amount: shownNumber(contract.bid, `draw_${k + 1}`)!, billed: one }));
           const expected = billing({ draws, changes: [extra], retainage: quarters / 4, paid: paidCents / 100 });
           expect(figureIn(plans, "invoice_billed")).toBe(expected.billed);
-          expect(figureIn(plans, "invoice_retained")).toBe(expected.retained);
+          expect(figureIn(plans, "invoice_retained")).toBe(quarters > 0 ? expected.retained : undefined);
           expect(figureIn(plans, "invoice_amount_due")).toBe(expected.due);
         }),
       { numRuns: 25, examples: [[-0.01, [false, false, false], 1, 0]] },
