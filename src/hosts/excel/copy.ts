@@ -32,7 +32,7 @@ export async function fillCopy(sheet: string, name: string, cells: FilledCell[])
   return [];
 } // prettier-ignore
 
-/** The names that are taken, and the number formats of the cells to fill with those of texts made General. */
+/** The names that are taken, and the number formats of the cells to fill. */
 function formatsOf(sheet: string, name: string, blocks: Block[]) {
   return session(async (context) => {
     const { worksheets } = context.workbook;
@@ -41,9 +41,7 @@ function formatsOf(sheet: string, name: string, blocks: Block[]) {
     await context.sync();
     const before = worksheets.items.map((item) => item.name);
     if (before.some((taken) => taken.toLowerCase() === name.toLowerCase())) throw new HostError(messages.nameTaken(name));
-    // A cell formatted as text would show the formula itself.
-    const general = (formats: unknown[][]) => formats.map((row) => row.map((format) => (format === "@" ? "General" : null)));
-    return { before, formats: ranges.map(({ numberFormat }) => general(numberFormat as unknown[][])) };
+    return { before, formats: ranges.map(({ numberFormat }) => numberFormat as string[][]) };
   });
 } // prettier-ignore
 
@@ -51,17 +49,14 @@ async function attempt(
   context: Excel.RequestContext,
   { sheet, name }: { sheet: string; name: string },
   blocks: Block[],
-  formats: (string | null)[][][],
+  formats: string[][][],
   progress: Progress,
 ): Promise<void> {
   context.application.suspendScreenUpdatingUntilNextSync();
   const copy = context.workbook.worksheets.getItem(sheet).copy("End");
   context.trace(name);
   copy.name = name;
-  rangesOf(copy, blocks).forEach((range, k) => {
-    if (formats[k].flat().some((format) => format !== null)) range.numberFormat = formats[k];
-  });
-  writeBlocks(copy, blocks);
+  writeBlocks(copy, blocks, formats);
   copy.activate();
   try {
     await context.sync();

@@ -2,7 +2,7 @@ import { type Cell } from "../../units/cell";
 import { saying } from "../../sheets/expression";
 import { type CellChange, HostError, type RewrittenCell } from "../host";
 import { groupBy } from "./areas";
-import { addressesOf, blocksOf, readBlocks, writeBlocks, type Block } from "./blocks";
+import { addressesOf, blocksOf, bringBack, readBlocks, writeBlocks, type Block, type Held } from "./blocks";
 import { entryFor, entryOf } from "./entry";
 import { mark, readMarked, unmark, type Before } from "./marks";
 import { messages } from "./messages";
@@ -36,7 +36,7 @@ export async function rewriteCells(sheet: string, cells: RewrittenCell[]): Promi
 interface Change {
   sheet: string;
   blocks: Block[];
-  before: Block[];
+  before: Held[];
   marked: Before[];
 }
 
@@ -46,10 +46,13 @@ async function changeOrBringBack(changes: Change[]): Promise<void> {
     for (const change of changes) ask(context.workbook.worksheets.getItem(change.sheet), change);
     await context.sync();
   };
+  const formats = (before: Held[]) => before.map((held) => held.formats);
   try {
-    await asOneStep(send((sheet, { blocks, marked }) => (writeBlocks(sheet, blocks), mark(sheet, marked))));
+    await asOneStep(
+      send((sheet, { blocks, before, marked }) => (writeBlocks(sheet, blocks, formats(before)), mark(sheet, marked))),
+    );
   } catch (error) {
-    const back = send((sheet, { before, marked }) => (unmark(sheet, marked), writeBlocks(sheet, before)));
+    const back = send((sheet, { before, marked }) => (unmark(sheet, marked), bringBack(sheet, before)));
     const restored = await session(back).then(() => true, () => false);
     const touched = changes.map(({ sheet, blocks }) => messages.notRestored(sheet, addressesOf(blocks)));
     throw new HostError([refusal(error).message, ...(restored ? [messages.untouched] : touched)].join(" "));

@@ -32,10 +32,15 @@ export const newSheet = (name: string): StoredSheet => ({
   charts: [],
 });
 
-/** What Excel makes of content that is put into a cell through its API; a formula's result is not worked out. */
-export function entered(content: number | string | boolean): StoredCell {
+/**
+ * What Excel makes of content that is put into a cell through its API; a formula's result is not worked out. In a cell
+ * formatted as text everything is text.
+ */
+export function entered(content: number | string | boolean, asText = false): StoredCell {
+  if (typeof content === "string" && content.startsWith("'"))
+    return { value: content.slice(1), formula: content.slice(1) };
+  if (asText) return { value: String(content), formula: String(content) };
   if (typeof content !== "string") return { value: content, formula: content };
-  if (content.startsWith("'")) return { value: content.slice(1), formula: content.slice(1) };
   if (/^[=+@-]./.test(content) && !Number.isFinite(Number(content)))
     return { value: 0, formula: content.startsWith("=") ? content : `=${content}` };
   const read = /^(true|false)$/i.test(content)

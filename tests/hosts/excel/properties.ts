@@ -52,7 +52,7 @@ function writeBlock({ areas: [area], sheet }: Target, property: string, value: u
     if (content === null) return;
     if (property === "Range.NumberFormat") sheet.looks.set(key, { ...sheet.looks.get(key), format: content });
     else if (content === "") sheet.cells.delete(key);
-    else sheet.cells.set(key, entered(content));
+    else sheet.cells.set(key, entered(content, sheet.looks.get(key)?.format === "@"));
   });
 }
 

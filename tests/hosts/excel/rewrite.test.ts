@@ -110,6 +110,54 @@ describe("rewriting cells", () => {
   });
 });
 
+describe("rewriting cells that are formatted as text", () => {
+  const asText: RewrittenCell[] = [
+    { row: 3, column: 2, says: pen("AREA", cell({ row: 3, column: 10 })) },
+    { row: 4, column: 2, says: 12.5 },
+    { row: 5, column: 2, says: "=no" },
+    { row: 6, column: 2, says: 7 },
+  ];
+  async function withTexts() {
+    const excel = await withEstimate();
+    const { cells, looks } = sheetNamed(excel, "Estimate 1");
+    for (const row of [3, 4, 5]) looks.set(`${row} 2`, { format: "@" });
+    cells.set("3 2", { value: "=PEN.AREA(K4)", formula: "=PEN.AREA(K4)" });
+    cells.set("4 2", { value: "12", formula: "12" });
+    cells.set("5 2", { value: 0, formula: "=1+2" });
+    looks.set("6 2", { format: "0.0" });
+    return excel;
+  }
+
+  it("makes those General that get a formula or a number, which would stay a text there, and no other", async () => {
+    const excel = await withTexts();
+    await excel.host.rewrite("Estimate 1", asText);
+    const { cells, looks } = sheetNamed(excel, "Estimate 1");
+    const shown = [3, 4, 5, 6].map((row) => [looks.get(`${row} 2`)!.format, cells.get(`${row} 2`)]);
+    expect(shown).toEqual([
+      ["General", { value: 0, formula: "=PEN.AREA(K4)" }],
+      ["General", { value: 12.5, formula: 12.5 }],
+      ["@", { value: "=no", formula: "=no" }],
+      ["0.0", { value: 7, formula: 7 }],
+    ]);
+    expect(excel.trips()).toBe(2);
+  });
+
+  it("brings texts, and formulas under the format of texts, back when Excel refuses a part, at whichever action", async () => {
+    const first = await withTexts();
+    await first.host.rewrite("Estimate 1", asText);
+    const sizes = [...first.sizes];
+    const excel = await withTexts();
+    const before = state(excel);
+    for (const [request, size] of sizes.entries())
+      for (let action = 0; action < size; action++) {
+        excel.reset();
+        excel.fail({ request, action, code: "AccessDenied" });
+        expect(await refused(excel.host.rewrite("Estimate 1", asText))).toContain(messages.locked);
+        expect(state(excel)).toEqual(before);
+      }
+  });
+});
+
 describe("rewriting cells of several sheets", () => {
   const spread: RewrittenCell[] = [
     { row: 3, column: 2, says: 7 },

@@ -36,6 +36,15 @@ describe("updating inputs", () => {
     expect(excel.trips()).toBe(2);
   });
 
+  it("keeps a number a number in an input that was formatted as text, and leaves that format to a text", async () => {
+    const excel = await withEstimate();
+    const { cells, looks } = sheetNamed(excel, "Estimate 1");
+    for (const place of ["3 10", "3 12"]) looks.set(place, { ...looks.get(place), format: "@" });
+    await excel.host.update("Estimate 1", changes);
+    expect([cells.get("3 10")?.value, looks.get("3 10")?.format]).toEqual([14, "General"]);
+    expect([cells.get("3 12")?.value, looks.get("3 12")?.format]).toEqual(["=1+1", "@"]);
+  });
+
   it("sends nothing without a change", async () => {
     const excel = await withEstimate();
     await excel.host.update("Estimate 1", []);
