@@ -2,23 +2,25 @@ import { columnNumber } from "../../sheets/address";
 import { isInputFill, type CellStyle } from "../../sheets/styles";
 import { type CellData, type Merge } from "../../sheets/workbook-content";
 import { type AskedCells } from "./content";
+import { type Ruled } from "./content-rules";
 import { cellOf, type Entry } from "./entry";
 
-/** The cells of a block that hold something or look like something. */
-export function cellsOf({ range, at, looks }: AskedCells): CellData[] {
+/** The cells of a block that hold something, look like something, or accept only something. */
+export function cellsOf({ range, at, looks }: AskedCells, rules: Map<string, Ruled>): CellData[] {
   const formulas = range.formulas as Entry[][];
   const formats = range.numberFormat as string[][];
   return (range.values as Entry[][]).flatMap((row, down) =>
     row.flatMap((shown, across) => {
       const value = cellOf(shown);
       const style = styleOfExcel(looks.value[down][across], formats[down][across]);
-      if (value === null && !style.fill && !style.line) return [];
+      const ruled = rules.get(`${at.row + down} ${at.column + across}`);
+      if (value === null && !style.fill && !style.line && !ruled) return [];
       const formula = formulas[down][across];
       // A text that only looks like a formula is given as both.
       const isFormula = typeof formula === "string" && formula.startsWith("=") && formula !== shown;
-      const cell: CellData = { row: at.row + down, column: at.column + across, value, style };
+      const cell: CellData = { row: at.row + down, column: at.column + across, value, style, ...ruled };
       if (isFormula) cell.formula = formula;
-      if (isInputFill(style.fill)) cell.input = true;
+      if (isInputFill(style.fill) || ruled?.accepts) cell.input = true;
       return [cell];
     }),
   );
@@ -59,11 +61,20 @@ function lineOf(borders: Excel.CellBorderCollection | undefined): CellStyle["lin
   return drawn(bottom) ? "bottom" : drawn(top) ? "top" : undefined;
 }
 
-/** The rectangles in an address of several areas. */
-export const merges = (addresses: string): Merge[] =>
-  [...addresses.matchAll(/\$?([A-Z]{1,3})\$?(\d+):\$?([A-Z]{1,3})\$?(\d+)/g)].map(([, left, top, right, bottom]) => ({
-    top: Number(top) - 1,
-    left: columnNumber(left),
-    bottom: Number(bottom) - 1,
-    right: columnNumber(right),
-  })); // prettier-ignore
+/** The last row and column that a sheet has, counted from 0. */
+const end = { row: 1_048_575, column: 16_383 };
+
+/** The rectangles in an address of several areas, each with the sheet's name before it; whole rows and columns too. */
+export const areasIn = (addresses: string): Merge[] =>
+  addresses
+    .replace(/'(?:[^']|'')*'!|[^,!]*!|\$/g, "")
+    .split(",")
+    .map((address) => {
+      const [from, to = from] = address.split(":").map((corner) => /^ *([A-Z]*)(\d*)$/.exec(corner)!);
+      return {
+        top: from[2] ? Number(from[2]) - 1 : 0,
+        left: from[1] ? columnNumber(from[1]) : 0,
+        bottom: to[2] ? Number(to[2]) - 1 : end.row,
+        right: to[1] ? columnNumber(to[1]) : end.column,
+      };
+    });

@@ -1,6 +1,6 @@
 import { type PrintSetUp } from "../../sheets/plan";
 import { type SheetData } from "../../sheets/workbook-content";
-import { merges } from "./content-cells";
+import { areasIn } from "./content-cells";
 
 /** Excel's usual column, in characters and in points, for a hidden one whose width it does not tell. */
 const usual = { characters: 8.43, points: 48 };
@@ -49,7 +49,7 @@ export function printOf(asked: {
   titles: Excel.Range;
 }): Pick<SheetData, "print"> {
   const { page, footer, area, titles } = asked;
-  const [printed] = area.isNullObject ? [] : merges(area.address);
+  const [printed] = area.isNullObject ? [] : areasIn(area.address);
   if (!printed) return {};
   const { horizontalFitToPages: wide, verticalFitToPages: tall } = page.zoom;
   const [first, repeatRows] = titles.isNullObject ? [0, 0] : [titles.rowIndex, titles.rowCount];

@@ -1,6 +1,7 @@
 import { type SheetData, type WorkbookContent } from "../../sheets/workbook-content";
-import { cellsOf, merges } from "./content-cells";
+import { areasIn, cellsOf } from "./content-cells";
 import { linesOf, printOf, spotOf } from "./content-layout";
+import { askRuled, askRules, rulesOf, type Ruled } from "./content-rules";
 import { fileMessages } from "./file-messages";
 import { once, session } from "./session";
 import { wrappedPicture } from "../wrapped-picture";
@@ -45,11 +46,11 @@ function askFirst(sheet: Excel.Worksheet) {
   const place = { left: true, top: true, width: true, height: true } as const;
   const shapes = sheet.shapes.load({ ...place, altTextDescription: true });
   const charts = sheet.charts.load({ ...place, name: true });
-  return { sheet, all, filled, page, footer, area, titles, frozen, shapes, charts, comments: sheet.comments.getCount() };
+  return { sheet, all, filled, page, footer, area, titles, frozen, shapes, charts, ruled: askRuled(sheet), comments: sheet.comments.getCount() };
 } // prettier-ignore
 
 /** Asks for the cells, for the sizes of rows and columns, and for each chart and shape as a picture. */
-function askRest({ sheet, all, filled, shapes, charts }: First) {
+function askRest({ sheet, all, filled, ruled, shapes, charts }: First) {
   const used = !all.isNullObject && all.rowCount * all.columnCount <= mostCells ? all : filled;
   const at = used.isNullObject ? undefined : { row: used.rowIndex, column: used.columnIndex };
   const [rows, columns] = at ? [at.row + used.rowCount, at.column + used.columnCount] : [0, 0];
@@ -58,6 +59,7 @@ function askRest({ sheet, all, filled, shapes, charts }: First) {
     columns: line(1, Math.max(columns, least.columns)).getColumnProperties({ columnHidden: true, format: { columnWidth: true } }), // prettier-ignore
     rows: line(Math.max(rows, least.rows), 1).getRowProperties({ rowHidden: true, format: { rowHeight: true } }), // prettier-ignore
     cells: at && askCells(once(sheet.getRangeByIndexes(at.row, at.column, used.rowCount, used.columnCount)), at), // prettier-ignore
+    rules: at && !ruled.isNullObject ? askRules(sheet, areasIn(ruled.address), { top: at.row, left: at.column, bottom: rows - 1, right: columns - 1 }) : undefined, // prettier-ignore
     count: { rows, columns },
     images: [
       ...shapes.items.map((shape) => ({ shape, description: shape.altTextDescription, image: shape.getAsImage("PNG") })), // prettier-ignore
@@ -84,21 +86,23 @@ function askCells(range: Excel.Range, at: { row: number; column: number }) {
 /** The cells that were asked for, as they came. */
 export type AskedCells = ReturnType<typeof askCells>;
 
-function sheetData(first: First, { columns, rows, cells, count, images }: ReturnType<typeof askRest>): SheetData {
+function sheetData(first: First, { columns, rows, cells, rules: asked, count, images }: ReturnType<typeof askRest>): SheetData {
   const lines = linesOf(columns.value, rows.value, first.sheet.standardHeight, count);
   const { left, top, ...kept } = lines;
-  const held = cells ? cellsOf(cells) : [];
+  const { rules, lost: lostRules } = asked ? rulesOf(asked) : { rules: new Map<string, Ruled>(), lost: 0 };
+  const held = cells ? cellsOf(cells, rules) : [];
   const lost = [
     ...(first.comments.value > 0 ? [fileMessages.lost.comments(first.comments.value)] : []),
     ...(cells && cells.conditional.value > 0 ? [fileMessages.lost.conditional] : []),
-    ...(held.some(({ input }) => input) ? [fileMessages.lost.rules] : []),
+    ...(lostRules > 0 ? [fileMessages.lost.rules(lostRules)] : []),
+    ...(held.length > 0 ? [fileMessages.lost.notes] : []),
   ];
   return {
     name: first.sheet.name,
     cells: held,
     ...kept,
     frozenRows: first.frozen.isNullObject ? 0 : first.frozen.rowCount,
-    merges: cells && !cells.merged.isNullObject ? merges(cells.merged.address) : [],
+    merges: cells && !cells.merged.isNullObject ? areasIn(cells.merged.address) : [],
     ...printOf(first),
     pictures: images.map(({ shape, description, image }) => ({
       row: spotOf(shape.top, top),

@@ -10,6 +10,7 @@ export const fileMessages = {
   lost: {
     comments: (n: number) => `${n === 1 ? "1 comment was" : `${n} comments were`} left out.`,
     conditional: "Conditional formatting was left out.",
-    rules: "The rules for what its inputs accept were left out.",
+    rules: (n: number) => `Rules for what ${n === 1 ? "1 cell accepts" : `${n} cells accept`} were left out.`,
+    notes: "Notes on its cells, if it has any, were left out.",
   },
 }; // prettier-ignore

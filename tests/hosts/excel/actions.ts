@@ -71,7 +71,7 @@ export const ways: Record<string, Step | undefined> = {
     book.sheets.push({ ...structuredClone(sheet), name: `${sheet.name} (${number})` });
     return onSheet(book.sheets.at(-1));
   },
-  "Worksheet.GetRange": (_, target, [address]) => range(target, areasOf(String(address))),
+  "Worksheet.GetRange": (_, target, [address]) => range(target, areasOf(String(address ?? "1:1000"))),
   "Worksheet.GetRanges": (_, target, [address]) => range(target, areasOf(String(address)), "RangeAreas"),
   "Worksheet.GetRangeByIndexes": (_, target, given) => {
     const [top, left, rows, columns] = given as number[];

@@ -1,3 +1,4 @@
+import { areasIn } from "../../../src/hosts/excel/content-cells";
 import fc from "fast-check";
 import {
   areaAddress,
@@ -46,5 +47,17 @@ describe("areas of cells", () => {
     const joined = joinAddresses(many);
     expect(joined.join(",").split(",")).toEqual(many);
     expect(Math.max(...joined.map((one) => one.length))).toBeLessThanOrEqual(255);
+  });
+});
+
+describe("the areas in an address that Excel tells", () => {
+  it("are told from the names of sheets before them, and reach the sheet's end where whole rows or columns are named", () => {
+    const end = { bottom: 1_048_575, right: 16_383 };
+    expect(areasIn("'A1, it''s B2'!$B$2:$C$4, Sheet1!D7,Sheet1!K:L,'A1, it''s B2'!3:5")).toEqual([
+      { top: 1, left: 1, bottom: 3, right: 2 },
+      { top: 6, left: 3, bottom: 6, right: 3 },
+      { ...end, top: 0, left: 10, right: 11 },
+      { ...end, top: 2, left: 0, bottom: 4 },
+    ]);
   });
 });

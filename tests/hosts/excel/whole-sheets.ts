@@ -1,4 +1,4 @@
-import { areaAddress } from "../../../src/hosts/excel/areas";
+import { areaAddress, rectangles } from "../../../src/hosts/excel/areas";
 import { type Target, type Workbook } from "./actions";
 import { areasOf, keysOf, type Area, type StoredSheet } from "./memory";
 
@@ -21,6 +21,15 @@ function mergedAreas({ set }: StoredSheet): Area[] {
   });
 }
 
+/** The cells that have a rule for what they accept, as runs down their columns. */
+const ruledAreas = ({ looks }: StoredSheet): Area[] =>
+  rectangles(
+    [...looks]
+      .filter(([, look]) => look["DataValidation.Rule"])
+      .map(([key]) => key.split(" ").map(Number))
+      .map(([row, column]) => ({ row, column })),
+  );
+
 const frozen = ({ set }: StoredSheet): Area[] =>
   set.frozenRows ? [{ top: 0, left: 0, bottom: (set.frozenRows as number) - 1, right: 99 }] : [];
 
@@ -29,6 +38,7 @@ export const wholeSheetWays: Record<string, (book: Workbook, target: Target) => 
     onSheet(target, stored(target.sheet, "printArea"), "RangeAreas"),
   "PageLayout.GetPrintTitleRowsOrNullObject": (_, target) =>
     onSheet(target, stored(target.sheet, "titleRows"), "Range"),
+  "Range.GetSpecialCellsOrNullObject": (_, target) => onSheet(target, ruledAreas(target.sheet), "RangeAreas"),
   "FreezePanes.GetLocationOrNullObject": (_, target) => onSheet(target, frozen(target.sheet), "Range"),
   "Range.GetMergedAreasOrNullObject": (_, target) => onSheet(target, mergedAreas(target.sheet), "RangeAreas"),
   "Range.ConditionalFormats": (_, target) => ({ ...target, kind: "ConditionalFormats" }),
