@@ -1,10 +1,19 @@
 import { type Hand } from "../estimate/fields";
 import { onCircle, type PlanColors } from "./frame";
-import { type PlacedPiece } from "./pieces";
+import { middleOf, type PlacedPiece } from "./pieces";
 import { shape, type Shape } from "./shape";
 
-/** The quarter turn that a gate's leaf swings inward, walked clockwise: hinged at its right as seen from outside, or its left. */
-export function gateSwing({ from, to }: PlacedPiece, hand: Hand, { faint }: PlanColors): Shape {
+/**
+ * The quarter turns that a gate's leaves swing inward, walked clockwise: one hinged at its right as seen from outside, or
+ * its left; two from either end to its middle.
+ */
+export function gateSwings(gate: PlacedPiece, hand: Hand, colors: PlanColors): Shape[] {
+  if (gate.leaves !== 2) return [gateSwing(gate, hand, colors)];
+  const middle = middleOf(gate);
+  return [gateSwing({ from: gate.from, to: middle }, "right", colors), gateSwing({ from: middle, to: gate.to }, "left", colors)];
+} // prettier-ignore
+
+function gateSwing({ from, to }: Pick<PlacedPiece, "from" | "to">, hand: Hand, { faint }: PlanColors): Shape {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const inward = Math.atan2(to.y - from.y, to.x - from.x) + Math.PI / 2;
   const [hinge, latch] = hand === "right" ? [from, to] : [to, from];

@@ -16,7 +16,8 @@ export interface PlanWords {
   diagonals: string;
   radius(feet: number): string;
   opening(feet: number): string;
-  gateLabel(length: string, bearing?: number): string;
+  twoLeaves(length: string): string;
+  gateLabel(leaves: 1 | 2 | undefined, length: string, bearing?: number): string;
   acrossPins(feet: number): string;
   acrossPosts(feet: number): string;
   clearInside: string;
@@ -38,7 +39,9 @@ export const messages: Record<Language, PlanWords> = {
     bay: (place, of, length) => `Bay ${place} of ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Gate, ${length}` : `Gate ${place} of ${of}, ${length}`),
     opening: (feet) => `, clear opening ${sizeInWords(feet)}`,
-    gateLabel: (length, bearing) => `gate ${length}${bearing === undefined ? "" : ` at ${degrees(bearing)}`}`,
+    twoLeaves: (length) => `two leaves of ${length}`,
+    gateLabel: (leaves, length, bearing) =>
+      `gate ${leaves === 2 ? "2 x " : ""}${length}${bearing === undefined ? "" : ` at ${degrees(bearing)}`}`,
     acrossPins: (feet) => `${sizeInWords(feet)} across the pins`,
     acrossPosts: (feet) => `${sizeInWords(feet)} across the posts`,
     clearInside: "clear inside",
@@ -57,8 +60,9 @@ export const messages: Record<Language, PlanWords> = {
     bay: (place, of, length) => `Vano ${place} de ${of}, ${length}`,
     gate: (place, of, length) => (of === 1 ? `Puerta, ${length}` : `Puerta ${place} de ${of}, ${length}`),
     opening: (feet) => `, paso libre ${feetInches(feet, 4)}`,
-    gateLabel: (length, bearing) =>
-      `puerta ${length}${bearing === undefined ? "" : ` a ${degrees(bearing)}`}`,
+    twoLeaves: (length) => `dos hojas de ${length}`,
+    gateLabel: (leaves, length, bearing) =>
+      `puerta ${leaves === 2 ? "2 x " : ""}${length}${bearing === undefined ? "" : ` a ${degrees(bearing)}`}`,
     acrossPins: (feet) => `${feetInches(feet, 4)} entre pasadores`,
     acrossPosts: (feet) => `${feetInches(feet, 4)} entre postes`,
     clearInside: "libre por dentro",

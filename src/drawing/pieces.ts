@@ -10,6 +10,8 @@ export interface PlacedPiece {
   kind: PieceOnGround["kind"];
   name: string;
   length: number;
+  /** Of a gate hung on posts; `length` is then that of one. */
+  leaves?: 1 | 2;
   from: Point;
   to: Point;
 }
@@ -30,15 +32,18 @@ export function placedPieces(
   const count = (gates: boolean) => pieces.filter(({ kind }) => (kind === "gate") === gates).length;
   const all = { panel: count(false), bay: count(false), gate: count(true) };
   const placed = { panel: 0, bay: 0, gate: 0 };
-  return pieces.map(({ kind, length, from, to, side }) => {
+  return pieces.map(({ kind, length, from, to, side, hung }) => {
     const place = ++placed[kind];
-    const opening =
-      kind === "gate" && pen.structure === "panel pen" ? words.opening(pen.openings[place - 1]) : "";
-    const name = words[kind](place, all[kind], pieceInWords(length)) + opening;
+    const clear =
+      hung?.opening ??
+      (kind === "gate" && pen.structure === "panel pen" ? pen.openings[place - 1] : undefined);
+    const size = hung?.leaves === 2 ? words.twoLeaves(pieceInWords(length)) : pieceInWords(length);
+    const name = words[kind](place, all[kind], size) + (clear === undefined ? "" : words.opening(clear));
     return {
       kind,
       name: side ? `${name}, ${words.side[side]}` : name,
       length,
+      ...(hung && { leaves: hung.leaves }),
       from: onPlan(frame, scale, from),
       to: onPlan(frame, scale, to),
     };

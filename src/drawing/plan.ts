@@ -8,7 +8,7 @@ import { arenaMarks, arenaWords } from "./arena-marks";
 import { acrossWords, dimensions } from "./dimensions";
 import { planFrame, type PlanColors, type Point } from "./frame";
 import { gateLabel, gateLabelBeside, gateLabelInside } from "./gate-label";
-import { gateSwing } from "./gate-swing";
+import { gateSwings } from "./gate-swing";
 import { messages, type PlanWords } from "./messages";
 import { northArrow } from "./north-arrow";
 import { halfExtent, placedPieces, type PlacedPiece } from "./pieces";
@@ -95,7 +95,7 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     ...(isArena(pen) && !site
       ? pieces
           .filter(({ kind }) => kind === "gate")
-          .map((gate) => gateSwing(gate, options.hand ?? "right", colors))
+          .flatMap((gate) => gateSwings(gate, options.hand ?? "right", colors))
       : []),
     ...(site ? siteMarks(site, ground, colors) : []),
     ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
@@ -103,7 +103,7 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     ...pieces
       .filter(({ kind }) => kind === "gate")
       .map((gate, k) => {
-        const saying = words.gateLabel(feetInches(gate.length), k === 0 ? said : undefined);
+        const saying = words.gateLabel(gate.leaves, feetInches(gate.length), k === 0 ? said : undefined);
         if (isArena(pen)) return gateLabelBeside(saying, gate, center, colors.paper);
         return (numbered ? gateLabelInside : gateLabel)(saying, gate, frame, colors.paper);
       }),

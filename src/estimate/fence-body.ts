@@ -10,6 +10,5 @@ export const fenceBody = (job: Job): FenceBody => ({
   side: choiceOf(job, "rail_side") as Side,
 });
 
-/** What a gate's post centers are farther apart than its leaf is wide, in: room for the hardware, and half of each post. */
-export const besideLeaf = (job: Job) =>
-  Number(job.gate_room ?? 0) + postSizes[choiceOf(job, "gate_post")].width;
+/** Width of a job's gate posts, in: from center to center a gate is its opening and a post. */
+export const gatePostWidth = (job: Job) => postSizes[choiceOf(job, "gate_post")].width;

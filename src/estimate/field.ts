@@ -139,6 +139,18 @@ export const onHandOfSlots = (list: SlotList, en: string, es: string, section: S
     }),
   );
 
+/** Which of the gates something is said of: their numbers from 1, one or several. */
+export const gateNumbers = (key: string, en: string, es: string, draft: Partial<Draft> = {}) =>
+  field(en, es, {
+    key,
+    kind: "numbers",
+    range: [1, slots.gate],
+    many: Array.from({ length: slots.gate }, (_, k) => k + 1),
+    section: "gates",
+    documents: everywhere,
+    ...draft,
+  });
+
 /** Fields of one structure alone, or of some; a field that says its own structures keeps them. */
 export const only = (structures: Structure | readonly Structure[], ...some: Field[]): Field[] =>
   some.map((one) => ({ structures: typeof structures === "string" ? [structures] : structures, ...one }));

@@ -1,3 +1,4 @@
+import { GATE_ROOM } from "../fence/hung-gate";
 import { depthRules } from "../fence/post-depth";
 import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
 import { TURNING_ROOM } from "../fence/turning-room";
@@ -5,6 +6,7 @@ import {
   days,
   everywhere,
   field,
+  gateNumbers,
   hours,
   inSlots,
   instead,
@@ -12,7 +14,6 @@ import {
   onHandOfSlots,
   only,
   percent,
-  slots,
   type Field,
   type Language,
 } from "./field";
@@ -69,6 +70,9 @@ export const languages = { English: "en", Spanish: "es" } as const satisfies Rec
 /** What bearings are counted from: a north that the crew picked, the compass needle's, or the map's. */
 export const norths = ["site", "magnetic", "true"] as const;
 export type North = (typeof norths)[number];
+
+/** How a gate's hinges and latch are bought. */
+export const hardware = ["with the leaf", "bought apart"] as const;
 
 /** Which way a gate's leaf opens. */
 export const swings = ["in", "out"] as const;
@@ -278,6 +282,17 @@ export const fields: readonly Field[] = [
     field("Room for hinges and latch", "Espacio para bisagras y pestillo", {
       key: "gate_room", kind: "length", unit: "in", range: [0, 24], default: 4, section: "gates", decides: true,
     }),
+    field("Of it, a leaf's hinges; blank: half", "De ello, bisagras; vacío: la mitad", {
+      key: "hinge_room", kind: "length", unit: "in", range: [0, 24], section: "gates", decides: true,
+    }),
+    field("Hinges and latches come", "Bisagras y pestillos vienen", {
+      key: "gate_hardware", beside: "hinges", kind: "choice", options: hardware, default: hardware[0], section: "gates",
+    }),
+    gateNumbers("gates_of_two", "Gates of two leaves, their numbers", "Puertas de dos hojas, sus números", { decides: true }),
+    gateNumbers("gates_on_face", "Gates hung on the face, numbers", "Puertas sobre la cara, números", { decides: true }),
+    field("On the face a leaf laps a post", "Sobre la cara, tapa el poste", {
+      key: "gate_lap", kind: "length", unit: "in", range: [0, 11], default: GATE_ROOM.lap, section: "gates", decides: true,
+    }),
   ), // prettier-ignore
   ...only(arenas,
     ...arenaSides.flatMap((side, k) => [
@@ -289,9 +304,7 @@ export const fields: readonly Field[] = [
       }),
     ]),
   ), // prettier-ignore
-  field("Gates by other, their numbers", "Puertas por otro, sus números", {
-    key: "gates_by_other", kind: "numbers", range: [1, slots.gate], many: [1, 2, 3, 4], section: "gates", documents: everywhere,
-  }), // prettier-ignore
+  gateNumbers("gates_by_other", "Gates by other, their numbers", "Puertas por otro, sus números"),
   field("Footing depth", "Profundidad de arena", {
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,
   }), // prettier-ignore
@@ -327,7 +340,7 @@ export const fields: readonly Field[] = [
     key: "labor_use", kind: "number", range: [0, 10_000], section: "labor", insteadOf: "labor_count",
   }), // prettier-ignore
   ...only(panelFences, hours("panel", "Hours a panel", "Horas por panel", 0.25)),
-  hours("gate", "Hours a gate", "Horas por puerta", 1.5),
+  hours("gate", "Hours a gate or leaf", "Horas por puerta u hoja", 1.5),
   ...only(postFences,
     hours("post", "Hours a post set", "Horas por poste", 0.5),
     hours("rail", "Hours a ft of rail", "Horas por pie de travesaño", 0.02),

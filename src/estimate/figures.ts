@@ -4,7 +4,7 @@ import { structureOf, type Job } from "./job";
 import { messages } from "./messages";
 import { lineSectionsOf } from "./own-lines";
 import { panelArenaFigures, postArenaFigures } from "./arena-figures";
-import { postFigures, workFigures } from "./post-figures";
+import { openingFigures, postFigures, workFigures } from "./post-figures";
 import { leftOver } from "./takeoff-line";
 
 export { type Figure };
@@ -62,11 +62,11 @@ function builtFigures(job: Job, { pen, work }: Estimate): Record<string, Figure>
       };
     }
     case "post pen":
-      return postFigures(job, pen, work!);
+      return { ...postFigures(job, pen, work!), ...openingFigures(job) };
     case "panel arena":
       return panelArenaFigures(pen);
     case "post arena":
-      return { ...postArenaFigures(pen), ...workFigures(job, work!) };
+      return { ...postArenaFigures(pen), ...workFigures(job, work!), ...openingFigures(job) };
   }
 }
 

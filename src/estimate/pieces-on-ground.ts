@@ -2,6 +2,7 @@ import { withGatesSpread } from "../fence/gates-spread";
 import { centralAngle } from "../geometry/cyclic-polygon";
 import { ahead, type Point, turned } from "../geometry/point";
 import { type Side } from "../geometry/rounded-outline";
+import { type GateOnPosts } from "./hung-gates";
 import { piecesAround as panelsAround } from "./panel-pen";
 import { circleOf, isArena, isPosted, type Arena, type Pen, type RoundPen } from "./pen";
 import { type PostedPen } from "./post-pen";
@@ -15,6 +16,8 @@ export interface PieceOnGround {
   to: Point;
   /** The side of an arena that it is on; none on an arc. */
   side?: Side;
+  /** How a gate of posts is hung. */
+  hung?: GateOnPosts;
 }
 
 /**
@@ -36,21 +39,18 @@ interface PieceAround {
   kind: PieceOnGround["kind"];
   length: number;
   angle: number;
+  hung?: GateOnPosts;
 }
 
 /** The pieces of a round pen in the order they stand, gates spread evenly. */
 export const piecesAround = (pen: RoundPen): PieceAround[] =>
   isPosted(pen) ? baysAround(pen) : panelsAround(pen);
 
-function baysAround({ postCircle, bays, bay, gates, gateChords }: PostedPen): PieceAround[] {
-  const piece = (kind: "bay" | "gate", length: number, chord = length) => ({
-    kind,
-    length,
-    angle: centralAngle(chord, postCircle),
-  });
+function baysAround({ postCircle, bays, bay, hung, gateChords }: PostedPen): PieceAround[] {
+  const angle = (chord: number) => centralAngle(chord, postCircle);
   return withGatesSpread<PieceAround>(
-    gates.map((leaf, k) => piece("gate", leaf, gateChords[k])),
-    Array.from({ length: bays }, () => piece("bay", bay)),
+    hung.map((gate, k) => ({ kind: "gate", length: gate.leaf, angle: angle(gateChords[k]), hung: gate })),
+    Array.from({ length: bays }, () => ({ kind: "bay", length: bay, angle: angle(bay) })),
   );
 }
 
@@ -59,10 +59,10 @@ function onCircle(pen: RoundPen, bearing: number): PieceOnGround[] {
   const pieces = piecesAround(pen);
   let at = bearing - (pen.gates.length > 0 ? degrees(pieces[0].angle) / 2 : 0);
   const place = () => ahead({ east: 0, north: 0 }, at, circleOf(pen) / 2);
-  return pieces.map(({ kind, length, angle }) => {
+  return pieces.map(({ angle, ...piece }) => {
     const from = place();
     at += degrees(angle);
-    return { kind, length, from, to: place() };
+    return { ...piece, from, to: place() };
   });
 }
 
@@ -78,6 +78,7 @@ function onSides(pen: Arena, bearing: number): PieceOnGround[] {
       from: places[k],
       to: places[next],
       side,
+      ...(gate !== undefined && isPosted(pen) && { hung: pen.hung[gate] }),
     };
   });
 }

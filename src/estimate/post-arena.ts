@@ -6,10 +6,10 @@ import { INCHES_PER_FOOT } from "../units/conversion";
 import { notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { arenaGates } from "./arena-gates";
-import { answerOf, choiceOf, lengthsIn, type Job } from "./job";
+import { answerOf, choiceOf, type Job } from "./job";
 import { messages } from "./messages";
-import { fenceBody } from "./fence-body";
-import { postSizes } from "./post-choices";
+import { fenceBody, gatePostWidth } from "./fence-body";
+import { hungGates, type GateOnPosts } from "./hung-gates";
 
 /** What the size of an arena of posts can mean. */
 export type ArenaMeaning = "inside clear" | "post line" | "outside";
@@ -31,6 +31,8 @@ export interface ArenaOfPosts {
   bay: number;
   /** The longest straight run between corners, tangent points and gates; without a straight one no bays. */
   longestRun: { bays: number; length: number };
+  /** The gates, and their leaves. */
+  hung: GateOnPosts[];
   gates: number[];
   /** With the left side to the north. */
   layout: ArenaLayout;
@@ -61,8 +63,12 @@ export const postArenaLayout = (job: Job, line: RoundedRectangle, bearing: numbe
     {
       ...line,
       spacing: answerOf(job, "spacing"),
-      gates: arenaGates(job, "leaf", Number(job.gate_room ?? 0) / INCHES_PER_FOOT),
-      gatePost: postSizes[choiceOf(job, "gate_post")].width / INCHES_PER_FOOT,
+      gates: arenaGates(
+        job,
+        "leaf",
+        hungGates(job).map(({ opening }) => opening),
+      ),
+      gatePost: gatePostWidth(job) / INCHES_PER_FOOT,
     },
     bearing,
   );
@@ -75,6 +81,7 @@ export function arenaOfPosts(job: Job): ArenaOfPosts {
   if (spacing > shorter * (1 + EPSILON)) throw notAllowed(messages.spacingOverSide(spacing, shorter));
   const layout = postArenaLayout(job, line, 0);
   const { stakes, around, area } = layout;
+  const hung = hungGates(job);
   const stretches = arenaStretches(stakes);
   const straight = stretches
     .filter(({ side }) => side !== undefined)
@@ -92,7 +99,8 @@ export function arenaOfPosts(job: Job): ArenaOfPosts {
       bays: 0,
       length: 0,
     }),
-    gates: lengthsIn(job, "leaf"),
+    hung,
+    gates: hung.map(({ leaf }) => leaf),
     layout,
   };
 }

@@ -1,4 +1,6 @@
 import { type Figure } from "./figure-list";
+import { slotKeys } from "./fields";
+import { hungGates } from "./hung-gates";
 import { choiceOf, type Job } from "./job";
 import { postSizes } from "./post-choices";
 import { type PostedPen } from "./post-pen";
@@ -16,6 +18,14 @@ export function postFigures(job: Job, pen: PostedPen, work: PostWork): Record<st
     bay_more: pen.oneMore,
     ...workFigures(job, work),
   };
+}
+
+/** The clear opening of every gate, ft; nothing where there is none. */
+export function openingFigures(job: Job): Record<string, Figure> {
+  const openings = hungGates(job).map(({ opening }) => opening);
+  return Object.fromEntries(
+    slotKeys("leaf").map((key) => [`${key}_opening`, job[key] === null ? "" : openings.shift()!]),
+  );
 }
 
 /** The figures of how posts are set, of a pen or an arena, by key. */

@@ -2,8 +2,9 @@ import { type PostPen, bayLength, postCircle } from "../fence/posts";
 import { penSizes, postCircleOf, type SizeMeaning } from "../fence/size-meaning";
 import { apothem } from "../geometry/cyclic-polygon";
 import { INCHES_PER_FOOT } from "../units/conversion";
-import { choiceOf, answerOf, lengthsIn, type Job } from "./job";
-import { besideLeaf, fenceBody } from "./fence-body";
+import { choiceOf, answerOf, type Job } from "./job";
+import { fenceBody, gatePostWidth } from "./fence-body";
+import { hungGates, type GateOnPosts } from "./hung-gates";
 
 /** A post pen as it is built. Lengths in ft, area in sq ft. */
 export interface PostedPen {
@@ -20,7 +21,8 @@ export interface PostedPen {
   bays: number;
   /** From post center to post center, as `gateChords` are. */
   bay: number;
-  /** The leaves, and for each the distance between the centers of its posts. */
+  /** The gates, their leaves, and for each the distance between the centers of its posts. */
+  hung: GateOnPosts[];
   gates: number[];
   gateChords: number[];
   /** The bay with one post fewer and one more; null where so few posts make no pen. */
@@ -28,14 +30,11 @@ export interface PostedPen {
   oneMore: number;
 }
 
-/**
- * The posts of a job on a circle of any size. Gates are leaves and what stands beside them counts as their post, so
- * that the worksheet functions, which are asked the same way, share out the circle alike to the last digit.
- */
+/** The posts of a job on a circle of any size, its gates by their openings. */
 const postsOf = (job: Job): Omit<PostPen, "diameter"> => ({
   spacing: answerOf(job, "spacing"),
-  gates: lengthsIn(job, "leaf"),
-  gatePost: besideLeaf(job) / INCHES_PER_FOOT,
+  gates: hungGates(job).map(({ opening }) => opening),
+  gatePost: gatePostWidth(job) / INCHES_PER_FOOT,
 });
 
 /** The post circle, ft, that the job's size leads to by what it means. Refuses as postCircleOf does. */
@@ -52,7 +51,8 @@ export function postPen(job: Job): PostedPen {
   const { bays, bayAngle, gateChords } = postCircle(pen);
   const bay = bayLength(pen);
   const sizes = penSizes(pen, fenceBody(job));
-  const gateCount = gateChords.length;
+  const hung = hungGates(job);
+  const gateCount = hung.length;
   const triangle = (chord: number) => (chord * apothem(chord, diameter)) / 2;
   const total = (all: number[]) => all.reduce((sum, one) => sum + one, 0);
   const withBays = (count: number) => diameter * Math.sin((bays * bayAngle) / 2 / count);
@@ -67,7 +67,8 @@ export function postPen(job: Job): PostedPen {
     gatePosts: 2 * gateCount,
     bays,
     bay,
-    gates: [...pen.gates],
+    hung,
+    gates: hung.map(({ leaf }) => leaf),
     gateChords,
     oneFewer: bays - 1 < Math.max(1, gateCount, 3 - gateCount) ? null : withBays(bays - 1),
     oneMore: withBays(bays + 1),

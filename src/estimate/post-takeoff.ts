@@ -3,7 +3,9 @@ import { cubicYards } from "../units/conversion";
 import { roundUp } from "../units/rounding";
 import { slotKeys } from "./fields";
 import { answerOf, choiceOf, type Job } from "./job";
+import { leavesOf } from "./hung-gates";
 import { type Posted } from "./pen";
+import { type PriceKind } from "./price-kinds";
 import { holeVolumes, type PostWork } from "./post-work";
 import { isByOther, orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
 
@@ -27,6 +29,21 @@ export function postLines(job: Job, pen: Posted, work: PostWork): TakeoffLine[] 
     takeoffLine("holes", "holes", setting === "driven" ? "drive" : "hole", null, own("holes", linePosts + gatePosts)),
     takeoffLine("bags", "holes", "bag", answerOf(job, "bag_size"), setting === "concrete" ? own("bags", bags(around, answerOf(job, "bag_size"))) : null),
     takeoffLine("stone", "holes", "stone", null, setting === "driven" ? null : stone),
-    ...slotLines(job, "leaf", "hung_gate"),
+    ...gateLines(job),
   ];
 } // prettier-ignore
+
+/** The leaves, and what they hang on: hinges for each and a latch for each gate where those are bought apart, and for two leaves a drop rod. */
+function gateLines(job: Job): TakeoffLine[] {
+  const leaves = slotLines(job, "leaf", "hung_gate", (gate) => leavesOf(job, gate));
+  const hung = leaves.flatMap(({ counted }) => counted || []);
+  const apart = choiceOf(job, "gate_hardware") === "bought apart";
+  const some = (key: string, item: PriceKind, count: number) =>
+    takeoffLine(key, "gates", item, null, count || null);
+  return [
+    ...leaves,
+    some("hinges", "hinge_set", apart ? hung.reduce((sum, count) => sum + count, 0) : 0),
+    some("latches", "latch", apart ? hung.length : 0),
+    some("drop_rods", "drop_rod", hung.filter((count) => count === 2).length),
+  ];
+}

@@ -36,13 +36,20 @@ function grouped(values: readonly number[]): [number, number][] {
   return [...counts];
 }
 
-const gatesInWords = (gates: readonly number[]) =>
-  grouped(gates).map(
+/** Gates of one leaf or of a frame, and gates of two leaves: "one 10 ft gate", "two gates of two 8 ft leaves". */
+const gatesInWords = (gates: readonly number[], pairs: readonly number[]) => [
+  ...grouped(gates).map(
     ([gate, count]) => `${countInWords(count)} ${pieceInWords(gate)} ${plural(count, "gate")}`,
-  );
+  ),
+  ...grouped(pairs).map(
+    ([leaf, count]) => `${countInWords(count)} ${plural(count, "gate")} of two ${pieceInWords(leaf)} leaves`,
+  ),
+];
 
-const withGates = (parts: string[], gates: readonly number[]) =>
-  gates.length === 0 ? `${listed(parts)}, no gate` : listed([...parts, ...gatesInWords(gates)]);
+const withGates = (parts: string[], gates: readonly number[], pairs: readonly number[] = []) =>
+  gates.length + pairs.length === 0
+    ? `${listed(parts)}, no gate`
+    : listed([...parts, ...gatesInWords(gates, pairs)]);
 
 /** Panels and gates that close a pen: "18 panels of 12 ft and one 10 ft gate". */
 export function piecesSentence({
@@ -81,8 +88,11 @@ export function openingsSentence({ openings, bow }: PanelPen): string {
 }
 
 /** Posts, bays and gates: "26 posts, bays of 7 ft 10 1/2 in and one 10 ft gate". */
-export const postsSentence = ({ posts, bay, gates }: PostedPen | ArenaOfPosts, upTo = "") =>
-  `${countInWords(posts)} ${plural(posts, "post")}, ${withGates([`bays of ${upTo}${pieceInWords(bay)}`], gates)}`;
+export function postsSentence({ posts, bay, hung }: PostedPen | ArenaOfPosts, upTo = ""): string {
+  const gates = (count: 1 | 2) => hung.filter(({ leaves }) => leaves === count).map(({ leaf }) => leaf);
+  const bays = `bays of ${upTo}${pieceInWords(bay)}`;
+  return `${countInWords(posts)} ${plural(posts, "post")}, ${withGates([bays], gates(1), gates(2))}`;
+}
 
 /** The length and width of an arena: "200 ft by 100 ft". */
 export const byInWords = ({ length, width }: { length: number; width: number }) =>

@@ -3,6 +3,7 @@ import { gateLeaves, leafFouls, leavesFoul, type Leaf } from "../fence/leaf-swin
 import { wedgesBetween, type Wedge } from "../fence/wedges";
 import { wedgesAlong } from "../fence/wedges-along";
 import { type ConvexOutline } from "../geometry/convex-outline";
+import { distance } from "../geometry/point";
 import { Refusal } from "../units/refusal";
 import { type Hand, type Swing } from "./fields";
 import { type PieceOnGround } from "./pieces-on-ground";
@@ -60,22 +61,35 @@ const wedgesOf = ({ outer, turningRoom }: Surrounded, fence: RoundFence | Straig
   "center" in outer ? wedgesBetween(outer, fence, turningRoom) : wedgesAlong(outer, fence, turningRoom);
 
 function leavesOf({ pieces, neighbors, hand, swing }: Surrounded): SwungLeaf[] {
-  const hung = pieces.flatMap((piece, at) => {
-    if (piece.kind !== "gate") return [];
-    const chord = Math.hypot(piece.to.east - piece.from.east, piece.to.north - piece.from.north);
-    const length = Math.min(piece.length, chord);
-    const hung = { from: piece.from, to: piece.to, leaf: length, hingeInset: (chord - length) / 2 };
-    return gateLeaves({ ...hung, leaves: 1, hand, swing, opens: OPENS }).map((leaf) => ({ at, leaf }));
-  });
-  return hung.map(({ at, leaf }, k): SwungLeaf => {
-    const others = pieces.filter((_, j) => j !== at);
-    const struck = leafFouls(leaf, others).map((foul) => foul.at);
-    return {
+  const gates = pieces.filter(({ kind }) => kind === "gate");
+  const hung = gates.flatMap((piece, k) =>
+    gateLeaves({ ...leavesIn(piece), hand, swing, opens: OPENS }).map((leaf) => ({
+      piece,
       gate: k + 1,
+      leaf,
+    })),
+  );
+  return hung.map(({ piece, gate, leaf }): SwungLeaf => {
+    const others = pieces.filter((other) => other !== piece);
+    const struck = leafFouls(leaf, others).map((foul) => foul.at);
+    const met = hung.filter((other) => other.gate > gate && leavesFoul(leaf, other.leaf));
+    return {
+      gate,
       leaf,
       ...(struck.length > 0 && { own: Math.min(...struck) }),
       neighbors: leafFouls(leaf, neighbors).map(({ fence, at }) => ({ neighbor: fence + 1, at })),
-      gates: hung.flatMap((other, j) => (j > k && leavesFoul(leaf, other.leaf) ? [j + 1] : [])),
+      gates: [...new Set(met.map((other) => other.gate))],
     };
   });
+}
+
+/** The leaves of a gate between its stakes; the frame of a gate panel is one, in the middle of its chord. */
+function leavesIn({ from, to, length, hung }: PieceOnGround) {
+  if (hung) {
+    const { leaves, leaf, hinge } = hung;
+    return { from, to, leaves, leaf, hingeInset: hinge.inset, hingeOff: hinge.off };
+  }
+  const chord = distance(from, to);
+  const leaf = Math.min(length, chord);
+  return { from, to, leaves: 1 as const, leaf, hingeInset: (chord - leaf) / 2, hingeOff: 0 };
 }

@@ -88,11 +88,13 @@ export function siteSentences(found: Findings, room: number, language: Language 
   const say = words[language];
   return [
     ...found.wedges.map(({ neighbor, wedge }) => say.wedge(neighbor, wedge, room)),
-    ...found.leaves.flatMap(({ gate, own, neighbors, gates }) => [
-      ...(own === undefined ? [] : [say.own(gate, own)]),
-      ...neighbors.map(({ neighbor, at }) => say.struck(gate, neighbor, at)),
-      ...gates.map((other) => say.gates(gate, other)),
-    ]),
+    ...new Set(
+      found.leaves.flatMap(({ gate, own, neighbors, gates }) => [
+        ...(own === undefined ? [] : [say.own(gate, own)]),
+        ...neighbors.map(({ neighbor, at }) => say.struck(gate, neighbor, at)),
+        ...gates.map((other) => say.gates(gate, other)),
+      ]),
+    ),
     ...found.unclear.map(({ neighbor, why }) => say.unclear(neighbor, why)),
   ];
 }

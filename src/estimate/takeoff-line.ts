@@ -42,9 +42,15 @@ export const orOwn = (job: Job, key: string, count: number) => (job[`${key}_use`
 /** Whether a gate, counted from 1, belongs to another estimate, which brings it and its posts. */
 export const isByOther = (job: Job, gate: number) => numbersOf(job, "gates_by_other").includes(gate);
 
-/** One line for every gate of a list, each by its size; of one by other none is counted. */
-export const slotLines = (job: Job, list: SlotList, item: PriceKind): TakeoffLine[] =>
+/** One line for every gate of a list, each by its size, so many to a gate; of one by other none is counted. */
+export const slotLines = (
+  job: Job,
+  list: SlotList,
+  item: PriceKind,
+  each = (_gate: number) => 1,
+): TakeoffLine[] =>
   slotKeys(list).map((key, k) => {
     const size = job[key] as number | null;
-    return takeoffLine(key, "gates", item, size, size === null ? null : isByOther(job, k + 1) ? 0 : 1);
+    const counted = size === null ? null : isByOther(job, k + 1) ? 0 : each(k + 1);
+    return takeoffLine(key, "gates", item, size, counted);
   });

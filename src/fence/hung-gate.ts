@@ -1,3 +1,4 @@
+import { type Section } from "../geometry/section";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
@@ -40,6 +41,15 @@ export function leafOf(opening: number, gate: Omit<HungGate, "leaf">): number {
 
 /** From gate-post center to gate-post center, ft, with posts so many inches wide. */
 export const gateChord = (opening: number, postWidth: number) => opening + postWidth / INCHES_PER_FOOT;
+
+/**
+ * Where the leaves turn, ft: so far along the chord from the center of their post, and so far off it to the side that
+ * they swing to. Between posts the pins are in line with the posts, on the face they are at the face, a lap back.
+ */
+export function hingePlace({ hung, hingeRoom, lap }: HungGate, post: Section): { inset: number; off: number } {
+  const [inset, off] = hung === "between posts" ? [post.width / 2 + hingeRoom, 0] : [post.width / 2 - lap, post.depth / 2];
+  return { inset: inset / INCHES_PER_FOOT, off: off / INCHES_PER_FOOT };
+} // prettier-ignore
 
 function room({ leaves, hung, hingeRoom, latchRoom, lap }: Omit<HungGate, "leaf">): number {
   const inches =

@@ -14,8 +14,10 @@ export interface HungLeaves {
   swing: "in" | "out";
   /** Of one leaf, from hinge to tip. */
   leaf: number;
-  /** From each end of the chord to the hinge: half the post and the hinge's room. */
+  /** Along the chord from each of its ends to the hinge: half the post and the hinge's room. */
   hingeInset: number;
+  /** From the chord to the hinge, to the side that the leaf swings to: 0 in line with the posts, more on their face. */
+  hingeOff: number;
   /** How far the leaf is to open, degrees. */
   opens: number;
 }
@@ -38,16 +40,22 @@ export interface Foul {
 }
 
 /** The leaves of a gate: one at the end of its hand, or one at either end, the one at the chord's first end first. */
-export function gateLeaves({ from, to, leaves, hand, swing, leaf, hingeInset, opens }: HungLeaves): Leaf[] {
-  const hung = (end: Point, other: Point, way: 1 | -1): Leaf => {
+export function gateLeaves({
+  from,
+  to,
+  leaves,
+  hand,
+  swing,
+  leaf,
+  hingeInset,
+  hingeOff,
+  opens,
+}: HungLeaves): Leaf[] {
+  const hung = (end: Point, other: Point, inward: 1 | -1): Leaf => {
     const closed = bearingTo(end, other);
-    return {
-      hinge: ahead(end, closed, hingeInset),
-      closed,
-      way: swing === "in" ? way : way === 1 ? -1 : 1,
-      length: leaf,
-      opens,
-    };
+    const way = swing === "in" ? inward : inward === 1 ? -1 : 1;
+    const hinge = ahead(ahead(end, closed, hingeInset), closed + way * 90, hingeOff);
+    return { hinge, closed, way, length: leaf, opens };
   };
   const right = hung(from, to, 1);
   const left = hung(to, from, -1);

@@ -3,7 +3,7 @@ import { slotKeys, type SlotList } from "../estimate/fields";
 import { figureField, type FigureKind } from "../estimate/figure-list";
 import { answerOf, type Job } from "../estimate/job";
 import { mixOf, type PanelPen } from "../estimate/panel-pen";
-import { besideLeaf } from "../estimate/fence-body";
+import { gatePostWidth } from "../estimate/fence-body";
 import { type Pen } from "../estimate/pen";
 import { type PostedPen } from "../estimate/post-pen";
 import { arenaAnswers } from "./arena-answers";
@@ -101,10 +101,11 @@ function panelAnswers(job: Job, closed: PanelPen, written?: EstimateSheet): Shee
 
 /** The posts and bays of a pen, on the post circle that it is built on. */
 function postAnswers(job: Job, built: PostedPen, written?: EstimateSheet): SheetAnswer[] {
-  const { postCircle: circle, gateChords } = built;
-  const leaves = listTerm("leaf", job, written);
-  const beside = leaves.term === undefined ? undefined : besideLeaf(job);
-  const ofPosts = (name: string) => ask(name, circle, answerOf(job, "spacing"), leaves.term, beside);
+  const { postCircle: circle, gateChords, hung } = built;
+  const openings = hung.map(({ opening }) => opening);
+  const cells = openings.length > 1 ? cellsOf("leaf", "_opening", written) : undefined;
+  const gates = openings.length > 0 ? [cells ?? arrayConstant(openings), gatePostWidth(job)] : [];
+  const ofPosts = (name: string) => ask(name, circle, answerOf(job, "spacing"), ...gates);
   const [posts, bay] = [ofPosts("POSTS"), ofPosts("BAY")];
   const bays = minus(posts, gateChords.length);
   const square = (term: Expression) => times(term, term);

@@ -17,11 +17,12 @@ import { rightTriangles, type RightTriangle } from "../geometry/three-four-five"
 import { equal, roundUp } from "../units/rounding";
 import { type LaidStake, type LayoutData, type UsedInput } from "./layout-data";
 import { arenaLabels } from "./arena-layout-words";
-import { sentences } from "./layout-messages";
+import { piecesInWords } from "./layout-messages";
 import {
   askedOf,
   drawn,
   gatesAlike,
+  hungAlike,
   inputsOn,
   outside,
   points,
@@ -107,9 +108,7 @@ export function arenaLayoutData(
         site: { findings: found, neighbors: neighborsOf(job) },
         language,
       }),
-      description: pieces
-        .map(({ what, count, length }) => sentences[language][what](count, length))
-        .join(", "),
+      description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),
     },
   };
 }
@@ -128,7 +127,7 @@ function piecesOf(arena: Arena): LayoutData["pieces"] {
     if (same) same.count++;
     else alike.push({ what: "bay", length, count: 1 });
   }
-  return [...alike, ...gatesAlike(arena.gates)];
+  return [...alike, ...hungAlike(arena.hung)];
 }
 
 function sizesOf(arena: Arena): LayoutData["sizes"] {

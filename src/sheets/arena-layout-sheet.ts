@@ -15,7 +15,7 @@ import {
   usedInputs,
   type Fact,
 } from "./layout-head";
-import { labels, northLabel, sentences } from "./layout-messages";
+import { labels, northLabel, piecesInWords, sentences } from "./layout-messages";
 import { columns, factColumns, rows } from "./layout-places";
 import { GRADE_ROWS, gradeCells } from "./layout-grade";
 import { layoutMark } from "./layout-sheet";
@@ -94,7 +94,7 @@ function factsOf(data: ArenaLayoutData): Fact[] {
   const [a, b] = references.map(({ bearing, distance }) => ahead({ east: 0, north: 0 }, bearing, distance));
   return [
     section(say(labels.laidOut)),
-    ...pieces.map(({ what, count, length }) => said(sentences[language][what](count, length))),
+    ...pieces.map((piece) => said(piecesInWords(piece, language))),
     ...sizes.map(({ label, feet }) => fact(say(label), feet)),
     (row) => [
       put(row, factColumns.label, say(labels.measuredTo), "crewLabel"),

@@ -20,6 +20,9 @@ const itemOf: Record<string, PriceKind> = {
   line: "line",
   paint: "paint",
   leaf: "hung_gate",
+  hinges: "hinge_set",
+  latches: "latch",
+  drop: "drop_rod",
   mobilization: "mobilization",
   auger: "auger_day",
   loader: "loader_day",
@@ -47,6 +50,7 @@ export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression
   const cells = keys.length ? [put(row.row, columns.key, keyList(keys), "key")] : [];
   if (row.left) cells.push(...leftCells(row.row, row.left, says));
   if (row.left?.fixed) cells.push(put(row.row, columns.fixed, says[`${row.left.key}_fixed`], "key"));
+  if (row.right?.field === "hinge_room") cells.push(put(row.row, columns.more, says.hinge_room_used, "key"));
   if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
   else if (row.left?.kind === "own") cells.push(put(row.row, columns.label, messages.ownLine, "note"));
   return cells;
@@ -105,6 +109,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         put(row, columns.kind, says[`${key}_kind`], "key"),
         ...(says[`${key}_pick`] ? [put(row, columns.pick, says[`${key}_pick`], "key")] : []),
         put(row, columns.count, says[`${key}_count`], style),
+        ...(says[`${key}_opening`] ? [put(row, columns.limit, says[`${key}_opening`], "key")] : []),
         ...(["left", "fewer", "more", "limit"] as const).flatMap((beside) =>
           says[`${key}_${beside}`]
             ? [put(row, columns[beside], says[`${key}_${beside}`], beside === "left" ? "count" : "key")]

@@ -34,15 +34,18 @@ export function headersOf(structure: Structure) {
 
 /**
  * What stands hidden beside a line's count: which rows of the prices it may use, and beside a panel's the counts with
- * one fewer and one more, and the stock that may be used; beside a hole, the least diameter that its post needs.
+ * one fewer and one more, and the stock that may be used; beside a hole, the least diameter that its post needs; beside the
+ * room for hinges, what they take.
  */
 export function besideCounts(places: Record<string, Place>): Record<string, Place> {
   const beside = (key: string, name: "fewer" | "more" | "pick" | "kind" | "limit") =>
     [key.replace(/_count$/, `_${name}`), { ...places[key], column: columns[name] }] as const;
   const counts = Object.keys(places).filter((key) => key.endsWith("_count"));
   const panels = counts.filter((key) => key.startsWith("panel_"));
+  const hinges = "hinge_room" in places ? [["hinge_room_used", { ...places.hinge_room, column: columns.more }] as const] : []; // prettier-ignore
   const holes = ["line_hole", "gate_hole"].filter((key) => key in places);
   return Object.fromEntries([
+    ...hinges,
     ...holes.map((key) => [`${key}_least`, { ...places[key], column: columns.pick }] as const),
     ...counts.map((key) => beside(key, "pick")),
     ...counts.map((key) => beside(key, "kind")),

@@ -72,6 +72,7 @@ const keyed: Record<Left["kind"], (key: string) => Partial<Record<ColumnName, st
 export function keysOf({ left, right }: LaidRow): Partial<Record<ColumnName, string>> {
   return {
     ...(left ? keyed[left.kind](left.key) : {}),
+    ...(left?.kind === "line" && left.key.startsWith("leaf_") ? { limit: `${left.key}_opening` } : {}),
     ...(left?.fixed ? { fixed: `${left.key}_fixed` } : {}),
     ...(right?.field ? { input: right.field } : {}),
     ...(right?.written ? { written: `${right.field}_written` } : {}),

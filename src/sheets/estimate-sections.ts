@@ -79,8 +79,8 @@ const ofPosts: Draft[] = [
     ...own("holes"),
     warning("depth_warning"),
   ),
-  ofLines("gates", ...lines(...slotKeys("leaf")), ...own("gates"), warning("gate_warning")),
-];
+  ofLines("gates", ...lines(...slotKeys("leaf"), "hinges", "latches", "drop_rods"), ...own("gates"), warning("gate_warning")),
+]; // prettier-ignore
 
 const onSides = (word: string) => sides.map((side) => `${word}_${side}`);
 

@@ -27,9 +27,12 @@ export function cellsOf({ places }: Sheet) {
   return { at, orDefault, column };
 }
 
-/** Whether a gate, from 1, is among those by other; no gate's number has two digits. */
-export const isByOther = ({ places }: Sheet, gate: number) =>
-  call("ISNUMBER", call("FIND", gate, cell(places.gates_by_other)));
+/** Whether a gate, from 1, is among those that a field names; no gate's number has two digits. */
+export const isAmong = ({ places }: Sheet, key: string, gate: number) =>
+  call("ISNUMBER", call("FIND", gate, cell(places[key])));
+
+/** The same of gates by other. */
+export const isByOther = (sheet: Sheet, gate: number) => isAmong(sheet, "gates_by_other", gate);
 
 /** Small terms of which the formulas of an estimate are made. */
 export const isNumber = (term: Term) => call("ISNUMBER", term);

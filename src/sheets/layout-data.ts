@@ -29,11 +29,15 @@ export interface LaidReference {
   distance: number;
 }
 
-/** Like pieces of a fence; lengths in ft. Of a gate frame also what passes through it, and under its bow if it has one. */
+/**
+ * Like pieces of a fence; lengths in ft. Of a gate also what passes through it and under its bow if it has one; a gate
+ * of two leaves says the length of one.
+ */
 export interface LaidPieces {
   what: "panel" | "gate" | "bay";
   length: number;
   count: number;
+  leaves?: 1 | 2;
   opening?: number;
   bow?: number;
 }

@@ -156,15 +156,26 @@ export const sentences = {
 } satisfies Record<Language, unknown>; // prettier-ignore
 
 const through = {
-  en: { opening: ", clear opening ", bow: ", bow at " },
-  es: { opening: ", paso libre ", bow: ", arco a " },
+  en: {
+    opening: ", clear opening ",
+    bow: ", bow at ",
+    pair: (count: number, leaf: number) => counted(count, "gate", "gates", leaf, "of two leaves of"),
+  },
+  es: {
+    opening: ", paso libre ",
+    bow: ", arco a ",
+    pair: (count: number, leaf: number) => counted(count, "puerta", "puertas", leaf, "de dos hojas de"),
+  },
 } satisfies Record<Language, unknown>;
 
-/** Like pieces in words; of a gate frame also what passes through it. */
-export function piecesInWords({ what, count, length, opening, bow }: LaidPieces, language: Language): string {
+/** Like pieces in words; of a gate also what passes through it. */
+export function piecesInWords(
+  { what, count, length, leaves, opening, bow }: LaidPieces,
+  language: Language,
+): string {
   const words = through[language];
   return [
-    sentences[language][what](count, length),
+    leaves === 2 ? words.pair(count, length) : sentences[language][what](count, length),
     ...(opening === undefined ? [] : [words.opening, feetInches(opening)]),
     ...(bow === undefined ? [] : [words.bow, feetInches(bow)]),
   ].join("");

@@ -2,6 +2,7 @@ import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldOf, fieldsOf, languages, type Hand, type Language, type North } from "../estimate/fields";
 import { answerOf, structureOf, type Job } from "../estimate/job";
+import { type GateOnPosts } from "../estimate/hung-gates";
 import { type Pen } from "../estimate/pen";
 import { piecesOnGround } from "../estimate/pieces-on-ground";
 import { neighborsOf, siteFindings, type Placed } from "../estimate/site";
@@ -55,6 +56,15 @@ export const gatesAlike = (gates: readonly number[]): LaidPieces[] =>
     count: gates.filter((gate) => gate === length).length,
   }));
 
+/** The same of gates hung on posts, with what passes through them. */
+export const hungAlike = (gates: readonly GateOnPosts[]): LaidPieces[] =>
+  gates.reduce<LaidPieces[]>((alike, { leaf: length, leaves, opening }) => {
+    const same = alike.find((one) => one.length === length && one.opening === opening);
+    if (same) same.count++;
+    else alike.push({ what: "gate", length, count: 1, leaves, opening });
+    return alike;
+  }, []);
+
 /** What the layout sheets of all pens have in common: language, title, north, reference stakes, the plan and what was found. */
 export function headOf(
   job: Job,
@@ -103,19 +113,22 @@ function referencesOf(radius: number, bearing: number): LayoutData["references"]
   return [a, b];
 }
 
-/** What stands at each stake. Walked clockwise, a gate begins at the right of who faces the pen from outside. */
+/** What stands at each stake. Walked clockwise, a gate begins at the right of who faces the pen from outside; one of two leaves has hinges at both ends. */
 export function withSides(
   stakes: readonly Stake[],
   pen: Pen,
   hand: Hand,
   stands: "pin" | "post",
 ): LaidStake[] {
-  const isGate = piecesOnGround(pen, 0).map(({ kind }) => kind === "gate");
-  const [begins, ends]: GateSide[] = hand === "right" ? ["hinge", "latch"] : ["latch", "hinge"];
+  const pieces = piecesOnGround(pen, 0);
+  const ofHand: [GateSide, GateSide] = hand === "right" ? ["hinge", "latch"] : ["latch", "hinge"];
+  const sides = pieces.map(({ kind, hung }): GateSide[] =>
+    kind !== "gate" ? [] : hung?.leaves === 2 ? ["hinge", "hinge"] : ofHand,
+  );
   return stakes.map(({ atGate, ...stake }, k) => ({
     ...stake,
     kind: atGate ? (`gate ${stands}` as const) : stands,
-    sides: [...(isGate.at(k - 1) ? [ends] : []), ...(isGate[k] ? [begins] : [])],
+    sides: [...sides.at(k - 1)!.slice(1), ...sides[k].slice(0, 1)],
   }));
 }
 

@@ -1,6 +1,3 @@
-import { KNOWN_GATE } from "../fence/hung-gate";
-import { slotKeys } from "../estimate/fields";
-import { messages as estimateMessages } from "../estimate/messages";
 import { railStocks } from "../estimate/post-choices";
 import { stakesCount } from "./estimate-formulas";
 import {
@@ -11,14 +8,13 @@ import {
   over,
   pen,
   plus,
-  text,
   times,
   when,
   type Expression,
   type Term,
 } from "./expression";
-import { above, blankUnless, cellsOf, isByOther, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
-import { messages } from "./messages";
+import { above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
+import { gateTerms, hungGateFormulas, theirGates } from "./hung-gate-formulas";
 import { postItems } from "./post-items";
 import { settingFormulas } from "./post-setting-formulas";
 import { chosen, depthOf, half, isWord, shapeOf, square } from "./post-terms";
@@ -29,27 +25,13 @@ const apothem = (chord: Term, circle: Term) =>
 
 /** What the formulas of the pen share: its gates, and its posts as the worksheet functions are asked for them. */
 function terms(sheet: Sheet) {
-  const { at, column, orDefault } = cellsOf(sheet);
-  const leaves = column("leaf", "input");
-  const beside = plus(number(at("gate_room")), at("gate_post_in"));
-  const gates = call("COUNTIF", leaves, ">0");
-  const ask = (name: string) => pen(name, at("post_circle"), orDefault("spacing"), leaves, beside);
-  const chords = slotKeys("leaf").map((key) => ({
-    leaf: number(at(key)),
-    chord: plus(number(at(key)), over(beside, 12)),
-  }));
+  const { at, orDefault } = cellsOf(sheet);
+  const { gates, openings, widestOpening, chords } = gateTerms(sheet);
+  const ask = (name: string) =>
+    pen(name, at("post_circle"), orDefault("spacing"), openings, at("gate_post_in"));
   const eachGate = (of: (chord: Expression) => Term) =>
-    chords.map(({ leaf, chord }) => when(above(leaf, 0), of(chord), 0));
-  return {
-    at,
-    leaves,
-    gates,
-    ask,
-    eachGate,
-    bays: minus(at("posts"), gates),
-    widest: call("MAX", leaves),
-    beside,
-  };
+    chords.map(({ isGate, chord }) => when(isGate, of(chord), 0));
+  return { at, gates, ask, eachGate, bays: minus(at("posts"), gates), widestOpening };
 }
 
 /** The thickness of the rails, ft, and whether they are on the inside. */
@@ -62,7 +44,7 @@ export const railsInside = (sheet: Sheet) => operate(cellsOf(sheet).at("rail_sid
 
 /** The three sizes of the pen, its posts, bays, and what it holds, by key. */
 function builtFormulas(sheet: Sheet): Record<string, Expression> {
-  const { at, gates, ask, eachGate, bays, widest, beside } = terms(sheet);
+  const { at, gates, ask, eachGate, bays, widestOpening } = terms(sheet);
   const [circle, bay] = [at("post_circle"), at("bay")];
   const meaning = at("post_size_means");
   const isCircle = call("OR", isWord(meaning, "post circle"), isWord(meaning, ""));
@@ -81,7 +63,8 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
   const insideBack = times(minus(half(circle), half(depth)), cosine);
   const inner = when(isInside, minus(insideBack, board), outsideBack);
   const outer = when(isInside, insideBack, plus(outsideBack, board));
-  const gateLine = when(above(widest, 0), apothem(plus(widest, over(beside, 12)), circle), half(circle));
+  const gateChord = plus(widestOpening, over(at("gate_post_in"), 12));
+  const gateLine = when(above(widestOpening, 0), apothem(gateChord, circle), half(circle));
   const corner = call("SQRT", plus(square(edge), when(isRound, 0, square(half(width)))));
   const triangle = (chord: Term) => half(times(chord, apothem(chord, circle)));
   const withBays = (count: Term) =>
@@ -103,41 +86,17 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
 
 /** What is counted of posts, rails and gates, by key. */
 function countFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expression> {
-  const { at, widest } = terms(sheet);
-  const { column } = cellsOf(sheet);
+  const { at } = cellsOf(sheet);
   const counted = (key: string, otherwise: Term) => ({ [`${key}_count`]: countOrOwn(sheet, key, otherwise) });
   const cut = at("rails_fixed");
-  const theirs = minus(call("COUNTIF", column("leaf", "input"), ">0"), call("SUM", column("leaf", "count")));
-  const found: Record<string, Expression> = {
+  return {
     ...counted("line_posts", minus(at("posts"), gatePosts)),
-    ...counted("gate_posts", call("MAX", 0, minus(gatePosts, times(2, theirs)))),
+    ...counted("gate_posts", call("MAX", 0, minus(gatePosts, times(2, theirGates(sheet))))),
     ...counted("rails", roundedUp(times(cut, plus(1, over(number(at("rail_waste")), 100))))),
     ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
     ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
     rail_stock_length: at("rail_stock_length_fixed"),
   };
-  slotKeys("leaf").forEach((key, k) => {
-    const theirs = isByOther(sheet, k + 1);
-    const opening = pen("FEET_INCHES", plus(number(at(key)), over(number(at("gate_room")), 12)));
-    const words = text(
-      messages.leafItem,
-      at(key),
-      messages.opening,
-      opening,
-      when(theirs, messages.byOther, ""),
-    );
-    found[`${key}_count`] = blankUnless(above(number(at(key)), 0), when(theirs, 0, 1));
-    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), words);
-  });
-  const scale = operate(over(square(widest), KNOWN_GATE.leaf ** 2), "^", over(1, 3));
-  const reaches = (nominal: number) => operate(at("gate_post_in"), ">=", times(nominal * (1 - 1e-9), scale));
-  const { serves, marginal } = KNOWN_GATE.nominal;
-  found.gate_warning = when(
-    reaches(serves),
-    "",
-    when(reaches(marginal), estimateMessages.gatePostMarginal, estimateMessages.gatePostLight),
-  );
-  return found;
 }
 
 /** The formulas of a pen of posts, by key. */
@@ -155,6 +114,7 @@ export function workFormulas(sheet: Sheet, gatePosts: Expression): Record<string
   return {
     ...settingFormulas(sheet),
     ...countFormulas(sheet, gatePosts),
+    ...hungGateFormulas(sheet),
     ...Object.fromEntries(items),
   };
 }

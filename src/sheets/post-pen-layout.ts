@@ -1,18 +1,18 @@
-import { slotKeys } from "../estimate/fields";
+import { fieldOf, fieldsOf, slotKeys } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { answerOf, type Job } from "../estimate/job";
-import { besideLeaf } from "../estimate/fence-body";
+import { gatePostWidth } from "../estimate/fence-body";
 import { type PostedPen } from "../estimate/post-pen";
-import { postFigures } from "../estimate/post-figures";
+import { openingFigures, postFigures } from "../estimate/post-figures";
 import { railHeightsSentence } from "../estimate/post-sentences";
 import { type PostWork } from "../estimate/post-work";
 import { placed, type Placed } from "../estimate/site";
 import { type Stake } from "../fence/layout";
 import { postLayout } from "../fence/post-layout";
 import { INCHES_PER_FOOT } from "../units/conversion";
-import { cell, over, pen as ask, plus, range } from "./expression";
+import { cell, over, pen as ask, range } from "./expression";
 import { type LaidStake, type LayoutData, type UsedInput } from "./layout-data";
-import { askedOf, gatesAlike, headOf, inputsOn, withSides, type LayoutIssue } from "./layout-parts";
+import { askedOf, headOf, hungAlike, inputsOn, withSides, type LayoutIssue } from "./layout-parts";
 import { usedPlace } from "./layout-places";
 
 /** The layout of a job's post pen as its layout sheet shows it, one row a post with its hole. Refuses as postLayout does. */
@@ -22,13 +22,14 @@ export function postPenLayout(
   work: PostWork,
   { revision, date, estimate }: LayoutIssue,
 ): LayoutData {
-  const gatePost = besideLeaf(job) / INCHES_PER_FOOT;
+  const gatePost = gatePostWidth(job) / INCHES_PER_FOOT;
   const spacing = answerOf(job, "spacing");
-  const posts = { diameter: pen.postCircle, spacing, gates: pen.gates, gatePost };
+  const gates = pen.hung.map(({ opening }) => opening);
+  const posts = { diameter: pen.postCircle, spacing, gates, gatePost };
   const laid = placed(job, pen, (bearing) => postLayout(posts, bearing));
   const pieces: LayoutData["pieces"] = [
     { what: "bay", length: pen.bay, count: pen.bays },
-    ...gatesAlike(pen.gates),
+    ...hungAlike(pen.hung),
   ];
   const { used, terms, circle } = usedInputs(job, pen, work, laid, estimate);
   const sizeOf = (key: string) => ({ label: figureField(key).label });
@@ -62,6 +63,11 @@ export function withHole(stake: LaidStake, { lineHole, gateHole, holeDepth }: Po
 /** What the heights of the rails rest on. */
 const railKeys = ["rail_stock", "rail_rows", "rail_under", "post_height"];
 
+/** What the openings of gates and the place of their hinges rest on beside their leaves. */
+const gateKeys = fieldsOf("post pen").flatMap(({ key, section, decides, slot }) =>
+  section === "gates" && decides && !slot ? [key] : [],
+);
+
 /** The inputs of POST_LAYOUT as they stand on the sheet with what the holes rest on, and the terms by which its formulas name them. */
 function usedInputs(
   job: Job,
@@ -71,33 +77,31 @@ function usedInputs(
   estimate: LayoutIssue["estimate"],
 ) {
   const { now, input, bearing, around } = inputsOn(estimate);
-  const figures = postFigures(job, pen, work);
+  const figures = { ...postFigures(job, pen, work), ...openingFigures(job) };
   const figure = (key: string): UsedInput => ({
     label: figureField(key).label,
     value: figures[key],
     ...now(key),
   });
   const leaves = slotKeys("leaf");
+  const opening = (key: string): UsedInput => {
+    const label = { en: `${fieldOf(key).label.en}, opening`, es: `${fieldOf(key).label.es}, paso libre` };
+    return { label, value: figures[`${key}_opening`], ...now(`${key}_opening`) };
+  };
   const used = [
     figure("post_circle"),
     input("spacing", answerOf(job, "spacing")),
-    ...leaves.map((key) => input(key, job[key])),
-    input("gate_room", Number(job.gate_room ?? 0)),
+    ...leaves.map(opening),
     figure("gate_post_in"),
     bearing(laid),
     input("north", job.north ?? ""),
+    ...[...leaves, ...gateKeys].map((key) => input(key, job[key] ?? "")),
     ...["line_hole", "gate_hole", "hole_depth"].map(figure),
     ...around(job),
     ...railKeys.map((key) => input(key, job[key])),
   ];
   const at = (k: number) => cell(usedPlace(k));
   const after = 2 + leaves.length;
-  const terms = [
-    at(0),
-    at(1),
-    range(usedPlace(2), usedPlace(after - 1)),
-    plus(at(after), at(after + 1)),
-    at(after + 2),
-  ];
+  const terms = [at(0), at(1), range(usedPlace(2), usedPlace(after - 1)), at(after), at(after + 1)];
   return { used, terms, circle: at(0) };
 }

@@ -59,7 +59,7 @@ describe("the plan of a pen", () => {
     expect(drawn[1]).toBeCloseTo(posts.bay, 9);
     expect(pieces.at(-1)!.to.x).toBeCloseTo(pieces[0].from.x, 6);
     expect(pieces.slice(0, 2).map(({ name }) => name)).toEqual([
-      "Gate 1 of 2, 10 ft",
+      "Gate 1 of 2, 10 ft, clear opening 10 ft 4 in",
       `Bay 1 of ${posts.bays}, 7 ft 11 7/16 in`,
     ]);
     const texts = textsOf(planShape(posts));

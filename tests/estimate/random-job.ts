@@ -104,6 +104,11 @@ const postAnswers = {
   soil: fc.constantFrom(150, 200, null),
   ...slotted("leaf", maybe(halves(3, 14)), maybe(halves(3, 14), 3)),
   gate_room: fc.constantFrom(4, 0, 6, null),
+  hinge_room: fc.constantFrom<unknown[]>(null, null, 0, 1.5, 8),
+  gates_of_two: fc.constantFrom<unknown[]>(null, null, 1, 2, "1; 3"),
+  gates_on_face: fc.constantFrom<unknown[]>(null, null, 1, "2; 4"),
+  gate_lap: fc.constantFrom(3, 0, 2.5, null),
+  gate_hardware: choice("gate_hardware"),
   ...uses(["line_posts", "gate_posts", "rails", "fasteners", "holes", "bags"], 60),
 };
 

@@ -19,6 +19,7 @@ const gate = (parts: Partial<HungLeaves>): HungLeaves => ({
   swing: "in",
   leaf: 11.5,
   hingeInset: 0.25,
+  hingeOff: 0,
   opens: 90,
   ...parts,
 });

@@ -49,7 +49,7 @@ const readingOfKind = (kind: string): Reading =>
 
 function readingOfPart(key: string): Reading {
   if (key.startsWith("sum_") || /_(amount|price)$/.test(key)) return "money";
-  return /_(quantity|count|left)$/.test(key) ? "number" : "text";
+  return /_(quantity|count|left|opening)$/.test(key) ? "number" : "text";
 }
 
 const counts = (list: SlotList) => slotKeys(list).map((key) => `${key}_count`);

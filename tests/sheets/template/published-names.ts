@@ -532,6 +532,30 @@ bow height = cell of bow_height
 bow height in feet and inches = feet and inches of bow_height
 rail under = cell of rail_under
 gates by other = cell of gates_by_other
+leaf 1 opening = cell of leaf_1_opening
+leaf 2 opening = cell of leaf_2_opening
+leaf 3 opening = cell of leaf_3_opening
+leaf 4 opening = cell of leaf_4_opening
+hinges quantity = cell of hinges_quantity
+hinges price = cell of hinges_price
+hinges amount = cell of hinges_amount
+hinges taxed = cell of hinges_taxed
+hinges count = cell of hinges_count
+latches quantity = cell of latches_quantity
+latches price = cell of latches_price
+latches amount = cell of latches_amount
+latches taxed = cell of latches_taxed
+latches count = cell of latches_count
+drop rods quantity = cell of drop_rods_quantity
+drop rods price = cell of drop_rods_price
+drop rods amount = cell of drop_rods_amount
+drop rods taxed = cell of drop_rods_taxed
+drop rods count = cell of drop_rods_count
+gate hardware = cell of gate_hardware
+hinge room = cell of hinge_room
+gates of two = cell of gates_of_two
+gates on face = cell of gates_on_face
+gate lap = cell of gate_lap
 `
   .trim()
   .split("\n");
