@@ -1,5 +1,6 @@
 import {
   fields,
+  holdsGateNumbers,
   slotKeys,
   slots,
   type FieldValue,
@@ -11,6 +12,7 @@ import { type Figure } from "../src/estimate/figures";
 import { type Job } from "../src/estimate/job";
 import { type Cell, isError } from "../src/units/cell";
 import { feetInches } from "../src/units/feet-inches";
+import { numbersAsCell } from "../src/units/number-list";
 
 const dollars = new Intl.NumberFormat("en-US", { style: "currency", currency: "USD" });
 
@@ -88,5 +90,17 @@ export function without(answers: Job, list: SlotList, place: number): Job {
       const key = pattern.replace("N", String(to));
       if (key in answers) changes[key] = answers[pattern.replace("N", String(to + 1))] ?? null;
     }
+  if (ofGates.length > 0)
+    for (const { key } of fields.filter(holdsGateNumbers)) changes[key] = numbersWithout(answers[key], place);
   return changes;
+}
+
+/** Numbers of gates as they were written, without one, those above it one less; what cannot be read stays. */
+function numbersWithout(written: FieldValue | undefined, gate: number): FieldValue {
+  const numbers = String(written ?? "")
+    .split(/;|,\s/)
+    .map(Number);
+  if (!numbers.every((one) => one > 0)) return written ?? null;
+  const left = numbers.filter((one) => one !== gate).map((one) => (one > gate ? one - 1 : one));
+  return left.length > 0 ? numbersAsCell(left) : null;
 }

@@ -151,6 +151,9 @@ export const gateNumbers = (key: string, en: string, es: string, draft: Partial<
     ...draft,
   });
 
+/** Whether a field is one of those. */
+export const holdsGateNumbers = ({ kind, unit }: Question) => kind === "numbers" && unit === "";
+
 /** Fields of one structure alone, or of some; a field that says its own structures keeps them. */
 export const only = (structures: Structure | readonly Structure[], ...some: Field[]): Field[] =>
   some.map((one) => ({ structures: typeof structures === "string" ? [structures] : structures, ...one }));

@@ -5,6 +5,8 @@ import { postSizes } from "./post-choices";
 
 /** A gate of a job of posts: how it is hung, its clear opening, and where its leaves turn (`hingePlace`). Lengths in ft. */
 export interface GateOnPosts extends HungGate {
+  /** Its number in the list, from 1. */
+  place: number;
   opening: number;
   hinge: { inset: number; off: number };
 }
@@ -32,6 +34,6 @@ export function hungGates(job: Job): GateOnPosts[] {
       lap: Number(job.gate_lap ?? 0),
     };
     const hinge = hingePlace(gate, postSizes[choiceOf(job, "gate_post")]);
-    return [{ ...gate, opening: gateOpening(gate), hinge }];
+    return [{ ...gate, place: k + 1, opening: gateOpening(gate), hinge }];
   });
 }

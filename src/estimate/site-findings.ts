@@ -65,7 +65,7 @@ function leavesOf({ pieces, neighbors, hand, swing }: Surrounded): SwungLeaf[] {
   const hung = gates.flatMap((piece, k) =>
     gateLeaves({ ...leavesIn(piece), hand, swing, opens: OPENS }).map((leaf) => ({
       piece,
-      gate: k + 1,
+      gate: piece.hung?.place ?? k + 1,
       leaf,
     })),
   );

@@ -47,7 +47,7 @@ export const slotLines = (
   job: Job,
   list: SlotList,
   item: PriceKind,
-  each = (_gate: number) => 1,
+  each: (gate: number) => number = () => 1,
 ): TakeoffLine[] =>
   slotKeys(list).map((key, k) => {
     const size = job[key] as number | null;

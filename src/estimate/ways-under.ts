@@ -1,5 +1,6 @@
 import { repriced, type Answers, type Repriced } from "./compare";
 import { fieldsOf, slotKeys, type SlotList } from "./fields";
+import { leavesOf } from "./hung-gates";
 import { structureOf, type Job } from "./job";
 import { messages } from "./messages";
 import { type OwnLine } from "./own-lines";
@@ -64,14 +65,16 @@ function lessFooting({ depth }: Job): Change[] {
 const gateList = (structure: Structure): SlotList =>
   fieldsOf(structure).some(({ key }) => key === "leaf_1") ? "leaf" : "gate";
 
-/** Panels in the place of posts and the other way about, with gates as wide. */
+/** Panels in the place of posts and the other way about, with gates as wide; on posts each is one leaf. */
 function otherFence(job: Job): Change[] {
   const structure = structureOf(job);
   const other = structures.find((one) => one !== structure && one.split(" ")[1] === structure.split(" ")[1]);
   if (!other) return [];
   const [from, to] = [slotKeys(gateList(structure)), slotKeys(gateList(other))];
-  const gates = Object.fromEntries(to.map((key, k) => [key, job[from[k]]]));
-  return [{ words: ways.fence(other), answers: { structure: other, ...gates } }];
+  const wide = (key: string, k: number) =>
+    job[key] && Number(job[key]) * (from[0] === "leaf_1" ? leavesOf(job, k + 1) : 1);
+  const gates = Object.fromEntries(to.map((key, k) => [key, wide(from[k], k)]));
+  return [{ words: ways.fence(other), answers: { structure: other, gates_of_two: null, ...gates } }];
 }
 
 /** The widest gate by the next narrower one that has a price. */

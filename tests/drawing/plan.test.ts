@@ -3,6 +3,7 @@ import { planFrame } from "../../src/drawing/frame";
 import { placedPieces } from "../../src/drawing/pieces";
 import { shape, svgText, type Shape } from "../../src/drawing/shape";
 import { newJob } from "../../src/estimate/job";
+import { arenaOfPosts } from "../../src/estimate/post-arena";
 import { postPen } from "../../src/estimate/post-pen";
 import { penOf } from "./pens";
 
@@ -66,6 +67,21 @@ describe("the plan of a pen", () => {
     expect(texts).toContain("66 ft across the posts");
     expect(texts.filter((text) => text.startsWith("gate"))).toHaveLength(2);
     expect(textsOf(planShape(posts, { language: "es" }))).toContain("66' entre postes");
+  });
+
+  it("draws a quarter turn from either post of a gate of two leaves, half as long as that of one leaf", () => {
+    const arena = (gates_of_two: number | null) =>
+      arenaOfPosts({ ...newJob(), structure: "post arena", leaf_1: 8, gates_of_two });
+    const swings = (of: number | null) => [...all(planShape(arena(of)))].filter(({ attributes }) => "data-swing" in attributes); // prettier-ignore
+    const radius = ({ attributes }: Shape) => Number(/A([\d.]+) /.exec(String(attributes.d))![1]);
+    expect(swings(null).map(({ attributes }) => attributes["data-swing"])).toEqual(["right"]);
+    expect(swings(1).map(({ attributes }) => attributes["data-swing"])).toEqual(["right", "left"]);
+    const [gate] = placedPieces(arena(1), planFrame(318)).filter(({ kind }) => kind === "gate");
+    const chord = Math.hypot(gate.to.x - gate.from.x, gate.to.y - gate.from.y);
+    for (const swing of swings(1)) expect(radius(swing)).toBeCloseTo(chord / 2, 1);
+    expect(gate.name).toBe("Gate, two leaves of 8 ft, clear opening 16 ft 6 in, near end");
+    expect(textsOf(planShape(arena(1)))).toContain("gate 2 x 8'");
+    expect(textsOf(planShape(arena(1), { language: "es" }))).toContain("puerta 2 x 8'");
   });
 
   it("carries each piece's place and name, and tells gates from panels by form", () => {

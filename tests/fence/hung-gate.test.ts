@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { GATE_ROOM, gateChord, gateOpening, gatePostAdequacy, type HungGate, leafOf } from "../../src/fence/hung-gate"; // prettier-ignore
+import { GATE_ROOM, gateChord, gateOpening, gatePostAdequacy, hingePlace, type HungGate, leafOf } from "../../src/fence/hung-gate"; // prettier-ignore
 import { Refusal } from "../../src/units/refusal";
 
 const gate = (over: Partial<HungGate> = {}): HungGate => ({ leaf: 10, leaves: 1, hung: "between posts", ...GATE_ROOM, ...over }); // prettier-ignore
@@ -33,6 +33,12 @@ describe("A hung gate", () => {
     });
     fc.assert(fc.property(anyGate, (one) => expect(leafOf(gateOpening(one), one)).toBeCloseTo(one.leaf, 9)));
   });
+
+  test("turns half a post and the hinges' room from the post's center, on the face a lap back and half a post off", () => {
+    const post = { shape: "square", width: 3.5, depth: 5.5 } as const;
+    expect(hingePlace(gate(), post)).toEqual({ inset: 3.75 / 12, off: 0 });
+    expect(hingePlace(gate({ hung: "on the face", lap: 3 }), post)).toEqual({ inset: -1.25 / 12, off: 2.75 / 12 });
+  }); // prettier-ignore
 
   test("of which nothing is left is refused", () => {
     expect(() => leafOf(0.25, gate())).toThrow(Refusal);

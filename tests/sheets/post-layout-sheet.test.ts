@@ -49,6 +49,20 @@ describe("the layout sheet of a post pen", () => {
     );
   }); // prettier-ignore
 
+  it("hangs a gate of two leaves on both its posts, and says its leaves and opening in both languages", () => {
+    const two = { ...job, gates_of_two: 1 };
+    const { data, first, sheet } = sheetOf(two);
+    const sides = [0, 1].map((k) => shownAt(sheet, first + k, columns.side));
+    expect(sides).toEqual([labels.hinge.en, labels.hinge.en]);
+    expect(data.stakes.filter(({ sides: some }) => some.includes("latch"))).toHaveLength(1);
+    const said = (some: Job) => sheetOf(some).sheet.cells.map(({ value }) => value);
+    expect(said(two)).toContain("1 gate of two leaves of 10', clear opening 20' 6\"");
+    expect(said({ ...two, language: "Spanish" })).toContain("1 puerta de dos hojas de 10', paso libre 20' 6\"");
+    expect(said(two)).toContain("1 gate of 4', clear opening 4' 4\"");
+    const moved = sheetOf({ ...job, gate_room: 6 }, job).sheet;
+    expect(shownAt(moved, rows.warning, columns.stake)).toBe(labels.outOfDate.en);
+  }); // prettier-ignore
+
   it("names each post, gives it its hole, and hangs each gate between a hinge and a latch", () => {
     const { data, first, sheet } = sheetOf(job);
     const row = (k: number) =>

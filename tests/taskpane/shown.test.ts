@@ -64,6 +64,14 @@ describe("lists of places", () => {
     expect([1, 2].map((place) => after[`panel_${place}_use`])).toEqual([4, null]);
   });
 
+  it("takes the number of a gate that is taken out from the fields that name gates, and counts down those above it", () => {
+    const posts = { ...answers, leaf_1: 8, leaf_2: 10, gates_of_two: "1; 3", gates_on_face: 2, gates_by_other: "x" };
+    const { gates_of_two, gates_on_face, gates_by_other } = without(posts, "leaf", 2);
+    expect({ gates_of_two, gates_on_face, gates_by_other }).toEqual({ gates_of_two: "1; 2", gates_on_face: null, gates_by_other: "x" });
+    expect(without({ ...posts, gates_by_other: "3, 4" }, "leaf", 1).gates_by_other).toBe("2; 3");
+    expect(without(posts, "truck", 1)).not.toHaveProperty("gates_of_two");
+  }); // prettier-ignore
+
   it("changes no field that the list of fields does not have", () => {
     const keys = new Set(fields.map(({ key }) => key));
     for (const list of ["panel", "gate", "truck"] as const)

@@ -24,6 +24,8 @@ const entries: Record<string, Entry> = Object.fromEntries(
     textEntry("gate_swing", "Gates: swing", "Puertas: giro"),
     textEntry("gate_bow", "Gates: bow overhead", "Puertas: arco", "no bow"),
     textEntry("leaf_kind", "Gate leaves: kind", "Hojas de puerta: tipo", "tube gate with hinges and latch"),
+    textEntry("hinge_kind", "Hinges: kind", "Bisagras: tipo", "adjustable, bolted through the post, galvanized"),
+    textEntry("latch_kind", "Latches and drop rods: kind", "Pestillos y pasadores: tipo", "galvanized, no edge toward the horse"),
     textEntry("post_treatment", "Posts: treatment", "Postes: tratamiento", "treated for ground contact"),
     textEntry("rail_finish", "Rails: treatment or finish", "Travesaños: acabado"),
     textEntry("fastener_kind", "Fasteners: kind", "Sujetadores: tipo", "hot-dip galvanized"),
@@ -55,6 +57,9 @@ function partsOf({ item, size }: PricedItem): readonly Part[] {
   if (kind.startsWith("post ")) return [`${size} ft long`, { key: "post_treatment" }];
   if (kind.startsWith("rail ")) return [`${size} ft long`, { key: "rail_finish" }];
   const others: Partial<Record<PriceKind, readonly Part[]>> = {
+    hinge_set: ["two to a leaf", { key: "hinge_kind" }],
+    latch: [{ key: "latch_kind" }],
+    drop_rod: ["with its keeper in the ground", { key: "latch_kind" }],
     fastener: [{ key: "fastener_kind" }],
     sand_ton: ["loose, by the ton", { key: "sand_kind" }],
     sand_yard: ["loose, by the cubic yard", { key: "sand_kind" }],
@@ -80,9 +85,13 @@ export function specDefaults(
   jobs: readonly Job[],
 ): Record<string, Entry["default"]> {
   const hands = [...new Set(jobs.map(({ gate_hand }) => String(gate_hand ?? "")))].filter(Boolean);
+  const apart = jobs.length > 0 && jobs.every(({ gate_hardware }) => gate_hardware === "bought apart");
+  const paired = jobs.some(({ gates_of_two }) => (gates_of_two ?? null) !== null);
   const pipes = items.some(({ item }) => item.startsWith("rail ") && item.endsWith("pipe"));
   const known: Record<string, string> = {
-    gate_swing: hands.length === 1 ? `hinges ${hands[0]}, seen from outside` : "right and left hand",
+    ...(apart && { leaf_kind: "tube gate" }),
+    gate_swing:
+      hands.length === 1 && !paired ? `hinges ${hands[0]}, seen from outside` : "right and left hand",
     rail_finish: pipes ? "galvanized" : "treated for use above ground",
   };
   return Object.fromEntries(specEntries(items).map(({ key, default: usual }) => [key, known[key] ?? usual]));
