@@ -138,7 +138,7 @@ export const fields: readonly Field[] = [
   ), // prettier-ignore
   ...only("post arena",
     field("Corner radius, 0 is square", "Radio de esquina (0: a escuadra)", {
-      key: "corner_radius", kind: "length", unit: "ft", range: [0, 500], default: 0, section: "pen", quick: true, decides: true, documents: everywhere,
+      key: "corner_radius", kind: "length", unit: "ft", range: [0, 1000], default: 0, section: "pen", quick: true, decides: true, documents: everywhere,
     }),
     field("The size means", "El tamaño significa", {
       key: "arena_size_means", kind: "choice", options: arenaSizeMeanings, default: "post line", section: "pen", quick: true, decides: true,
@@ -231,14 +231,14 @@ export const fields: readonly Field[] = [
       key: "rail_side", kind: "choice", options: ["inside", "outside"], default: "inside", section: "fence", decides: true,
     }),
     field("Rail stock is this long", "Largo de la pieza", {
-      key: "rail_length", kind: "length", unit: "ft", range: [4, 40], section: "fence", decides: true,
+      key: "rail_length", kind: "length", unit: "ft", range: [1, 40], section: "fence", decides: true,
     }),
     percent("rail_waste", "Rails bought beyond the cut", "Desperdicio de travesaños", "fence", 100, 5),
     field("Fasteners at each crossing", "Sujetadores por cruce", {
       key: "fasteners_each", beside: "fasteners", kind: "count", range: [0, 12], default: 2, section: "fence",
     }),
     field("Posts stand above ground", "Altura sobre el suelo", {
-      key: "post_height", kind: "length", unit: "ft", range: [2, 12], default: 5, section: "fence", decides: true,
+      key: "post_height", kind: "length", unit: "ft", range: [2, 20], default: 5, section: "fence", decides: true,
     }),
     field("Open under the lowest rail", "Libre bajo el travesaño más bajo", {
       key: "rail_under", kind: "length", unit: "in", range: [0, 36], default: 10, section: "fence", documents: onLayout,
@@ -269,10 +269,10 @@ export const fields: readonly Field[] = [
       key: "side_push", kind: "number", unit: "lb", range: [1, 5000], section: "holes", decides: true,
     }),
     field("Building code: it pushes at", "Código: altura del empuje", {
-      key: "push_height", kind: "length", unit: "ft", range: [0.5, 12], default: 4, section: "holes", decides: true,
+      key: "push_height", kind: "length", unit: "ft", range: [1, 40], default: 4, section: "holes", decides: true,
     }),
     field("Building code: soil bears", "Código: el suelo resiste", {
-      key: "soil", kind: "number", unit: "psf/ft", range: [50, 1200], default: 150, section: "holes", decides: true,
+      key: "soil", kind: "number", unit: "psf/ft", range: [1, 5000], default: 150, section: "holes", decides: true,
     }),
     instead("holes", "Holes", "Hoyos", "holes"),
     instead("bags", "Bags of concrete", "Bolsas de concreto", "holes"),
@@ -309,7 +309,7 @@ export const fields: readonly Field[] = [
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,
   }), // prettier-ignore
   percent("overrun", "Overrun beyond the figure", "Excedente", "footing", 100, 0),
-  percent("settle", "Settle, loose to settled", "Asentamiento", "footing", 60, 0),
+  percent("settle", "Settle, loose to settled", "Asentamiento", "footing", 95, 0),
   field("Sand is sold by the", "La arena se vende por", {
     key: "sand_unit", kind: "choice", options: sandUnits, default: "ton", section: "footing",
   }), // prettier-ignore
@@ -320,7 +320,7 @@ export const fields: readonly Field[] = [
     kind: "number", unit: "cu yd", range: [0.1, 60], section: "hauling", documents: ["estimate", "price request"],
   }, { default: 16, quick: true }), // prettier-ignore
   ...insteadOfSlots("truck", "Loads of truck", "Viajes del camión", "hauling"),
-  percent("short", "May come short by", "Puede faltar hasta", "hauling", 50, 5),
+  percent("short", "May come short by", "Puede faltar hasta", "hauling", 95, 5),
   field("Mason's line on a roll", "Hilo por rollo", {
     key: "line_roll", beside: "line", kind: "length", unit: "ft", range: [10, 5000], default: 250, section: "supplies",
   }), // prettier-ignore
@@ -346,7 +346,7 @@ export const fields: readonly Field[] = [
     hours("rail", "Hours a ft of rail", "Horas por pie de travesaño", 0.02),
   ), // prettier-ignore
   hours("yard", "Hours a cu yd spread", "Horas por yarda extendida", 0.1),
-  percent("tax", "Tax, of what it is on", "Impuesto", "charges", 30, 0),
+  percent("tax", "Tax, of what it is on", "Impuesto", "charges", 95, 0),
   field("The tax is on", "El impuesto es sobre", {
     key: "tax_on", kind: "choice", options: taxBases, default: "material cost", section: "charges",
   }), // prettier-ignore

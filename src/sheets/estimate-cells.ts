@@ -3,6 +3,7 @@ import { figureField } from "../estimate/figure-list";
 import { choiceOf, type Job } from "../estimate/job";
 import { priceKinds, type PriceKind } from "../estimate/prices";
 import { isWhole } from "../estimate/takeoff-line";
+import { behindFigures } from "./estimate-columns";
 import { columns, keysOf, type LaidRow } from "./estimate-layout";
 import { type Left, type Right } from "./estimate-sections";
 import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
@@ -72,7 +73,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
     case "figure": {
       const { label, unit, kind } = figureField(key);
       const total = key === "total";
-      const least = says[`${key}_least`];
+      const behind = says[behindFigures[key]];
       const at = kind === "money" ? columns.amount : columns.quantity;
       const figure = put(row, at, says[key], total ? "total" : styleOfFigure[kind]);
       if (total) return totalCells(row, label.en, unit, figure);
@@ -82,7 +83,7 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         figure,
         put(row, columns.unit, unit, "unit"),
         ...shown,
-        ...(least ? [put(row, columns.pick, least, "key")] : []),
+        ...(behind ? [put(row, columns.pick, behind, "key")] : []),
       ];
     }
     case "warning":
@@ -107,10 +108,9 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
         put(row, columns.taxed, says[`${key}_taxed`], "mark"),
         put(row, columns.note, says[`${key}_note`], "priceNote"),
         put(row, columns.kind, says[`${key}_kind`], "key"),
-        ...(says[`${key}_pick`] ? [put(row, columns.pick, says[`${key}_pick`], "key")] : []),
         put(row, columns.count, says[`${key}_count`], style),
         ...(says[`${key}_opening`] ? [put(row, columns.limit, says[`${key}_opening`], "key")] : []),
-        ...(["left", "fewer", "more", "limit"] as const).flatMap((beside) =>
+        ...(["pick", "size", "left", "fewer", "more", "limit"] as const).flatMap((beside) =>
           says[`${key}_${beside}`]
             ? [put(row, columns[beside], says[`${key}_${beside}`], beside === "left" ? "count" : "key")]
             : [],

@@ -91,10 +91,16 @@ export function lineFormulas(
   const used = (then: Term) =>
     when(hand ? operate(number(count), "<=", hand) : operate(number(count), "=", 0), "", then);
   const price = at(`${key}_price`);
-  const found = lookUp(sheet.prices, { item: at(`${key}_kind`), size, pick: at(`${key}_pick`), price });
+  const found = lookUp(sheet.prices, {
+    item: at(`${key}_kind`),
+    size: size && at(`${key}_size`),
+    pick: at(`${key}_pick`),
+    price,
+  });
   const bought = times(hand ? minus(count, hand) : count, plus(1, over(found.waste, 100)));
   return {
     [`${key}_kind`]: expression(item),
+    ...(size !== undefined && { [`${key}_size`]: expression(size) }),
     ...(found.pick && { [`${key}_pick`]: found.pick }),
     [`${key}_quantity`]: used(whole ? roundedUp(bought) : bought),
     [`${key}_price`]: used(found.price),

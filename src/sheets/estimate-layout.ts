@@ -9,8 +9,8 @@ export const estimateMark = "penstake estimate 1";
 /** The columns of an estimate sheet. Inputs stand to the right of the printed part. */
 export const columns = {
   key: 0, item: 1, quantity: 2, unit: 3, price: 4, amount: 5, taxed: 6, note: 7, gap: 8,
-  label: 9, input: 10, inputUnit: 11, feetInches: 12, use: 13, count: 14, hand: 15, left: 16, fewer: 17, more: 18, pick: 19, kind: 20, limit: 21,
-  written: 22, fixed: 23,
+  label: 9, input: 10, inputUnit: 11, feetInches: 12, use: 13, count: 14, hand: 15, left: 16, fewer: 17, more: 18, pick: 19, kind: 20, size: 21, limit: 22,
+  written: 23, fixed: 24,
 } as const; // prettier-ignore
 
 /** The column of an estimate by its name: what key cells write before each key. */

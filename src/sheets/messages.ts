@@ -66,9 +66,9 @@ export const messages = {
   ownLine: "A line of your own; yes under Tax if it is taxed.",
   between: (least: number, most: number) => `Write a number from ${least} to ${most}.`,
   wholeBetween: (least: number, most: number) =>
-    `Write a whole number from ${least} to ${most}, or leave it blank.`,
+    `Write a whole number from ${least} to ${most}, or nothing.`,
   inUnit: (unit: string, least: number, most: number) =>
-    `Write a number from ${least} to ${most} (${unit}). Other units go in through the panel.`,
+    `Write ${least} to ${most} ${unit}. Other units: in the panel.`,
   oneOf: (options: readonly string[]) => `Choose one of: ${options.join(", ")}.`,
   yesOrNo: "Write yes or no.",
   pricesTitle: "Prices",

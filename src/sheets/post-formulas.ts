@@ -35,11 +35,7 @@ function terms(sheet: Sheet) {
 }
 
 /** The thickness of the rails, ft, and whether they are on the inside. */
-export const boardFeet = (sheet: Sheet) =>
-  over(
-    chosen(sheet, "rail_stock", (option) => railStocks[option].thickness),
-    12,
-  );
+export const boardFeet = (sheet: Sheet) => cellsOf(sheet).at("rail_thickness");
 export const railsInside = (sheet: Sheet) => operate(cellsOf(sheet).at("rail_side"), "<>", "outside");
 
 /** The three sizes of the pen, its posts, bays, and what it holds, by key. */
@@ -96,6 +92,10 @@ function countFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expr
     ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
     ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
     rail_stock_length: at("rail_stock_length_fixed"),
+    rail_thickness: over(
+      chosen(sheet, "rail_stock", (option) => railStocks[option].thickness),
+      12,
+    ),
   };
 }
 

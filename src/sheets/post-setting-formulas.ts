@@ -46,7 +46,8 @@ export function settingFormulas(sheet: Sheet): Record<string, Expression> {
   });
   const inHoles = (of: (kind: "line" | "gate") => Term) =>
     sum((["line", "gate"] as const).map((kind) => times(at(`${kind}_posts_count`), of(kind))));
-  const around = inHoles((kind) =>
+  const around = at("filled_around");
+  const filled = inHoles((kind) =>
     pen(
       "HOLE_CONCRETE",
       at(`${kind}_hole`),
@@ -77,6 +78,7 @@ export function settingFormulas(sheet: Sheet): Record<string, Expression> {
     post_bought: expression(firstFrom(POST_LENGTHS, call("ROUND", at("post_length"), 6))),
     ...hole("line"),
     ...hole("gate"),
+    filled_around: when(call("OR", isWord(setting, "concrete"), isWord(setting, "crushed stone")), filled, 0),
     hole_depth: ground(plus(times(at("post_depth"), 12), gravel)),
     bags_count: when(
       isWord(setting, "concrete"),

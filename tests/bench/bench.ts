@@ -3,6 +3,7 @@ import { documentRows } from "./documents";
 import { functionRows } from "./functions";
 import { layoutRows } from "./layouts";
 import { report } from "./measure";
+import { withPainter } from "./painter";
 import { workbookRows } from "./workbook";
 
 /** Prints what the project takes beside a peer of the same run, and every bar that is missed. */
@@ -10,8 +11,7 @@ async function bench(): Promise<void> {
   report([
     ...(await functionRows()),
     ...layoutRows(),
-    ...(await workbookRows()),
-    ...(await documentRows()),
+    ...(await withPainter(async (paint) => [...(await workbookRows(paint)), ...(await documentRows(paint))])),
     ...bundleRows(),
   ]);
 }

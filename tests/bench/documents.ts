@@ -13,6 +13,7 @@ import { newLog, ticketsPlan } from "../../src/sheets/documents/tickets";
 import { layoutSheetPlan } from "../../src/sheets/layout-sheet";
 import { panelPenLayout } from "../../src/sheets/panel-pen-layout";
 import { type SheetPlan } from "../../src/sheets/plan";
+import { type Painter } from "../../src/hosts/svg-to-png";
 import { countingWorkbook } from "../hosts/excel/stand-in";
 import { ownPrices } from "../sheets/documents/books";
 import { requestOf } from "../sheets/documents/requests";
@@ -52,11 +53,11 @@ function documentsOfOneJob(): { start: SheetPlan[]; documents: SheetPlan[] } {
 }
 
 /** What all documents of one job ask of Excel, each written on its own, beside the estimate that they stand on. */
-export async function documentRows(): Promise<Row[]> {
+export async function documentRows(paint: Painter): Promise<Row[]> {
   const begun = performance.now();
   const { start, documents } = documentsOfOneJob();
   const planned = performance.now() - begun;
-  const { host, trips, bytes, reset } = countingWorkbook({});
+  const { host, trips, bytes, reset } = countingWorkbook({ paint });
   const estimated = await counted(() => host.write(start));
   reset();
   const took = await counted(async () => {

@@ -1,4 +1,5 @@
 import { excelHost, type ExcelHost } from "../../../src/hosts/excel/excel-host";
+import { type Painter } from "../../../src/hosts/svg-to-png";
 import { ActionFailure, methods, ways, type Target, type Workbook } from "./actions";
 import { newSheet } from "./memory";
 import { propertyOf, setProperty } from "./properties";
@@ -29,6 +30,8 @@ export interface Behavior {
   sheets?: string[];
   /** Whether a group of undo steps is taken. */
   groups?: boolean;
+  /** What draws pictures; without it each is handed on as the SVG that it is. */
+  paint?: Painter;
 }
 
 /** The stand-in, the host that works on it, and what it has counted. */
@@ -55,6 +58,7 @@ export function countingWorkbook({
   api = 20,
   sheets = ["Sheet1"],
   groups = true,
+  paint = standInPaint,
 }: Behavior = {}): CountingWorkbook {
   const stored = sheets.map(newSheet);
   const book: Workbook = { sheets: stored, active: stored[0], selected: { row: 0, column: 0 }, opened: [] };
@@ -93,14 +97,15 @@ export function countingWorkbook({
   const reset = () => {
     sizes.length = runs.length = bytes = 0;
   };
-  const paint = async (svg: string) => {
-    if (!svg.startsWith("<svg")) throw new Error("The source image cannot be decoded.");
-    return Buffer.from(svg).toString("base64");
-  };
   const host = excelHost(paint);
   reset();
   return { host, book, model, sizes, runs, reset, trips: () => sizes.length, bytes: () => bytes, fail: (next) => { fault = next; } }; // prettier-ignore
 }
+
+const standInPaint: Painter = async (svg) => {
+  if (!svg.startsWith("<svg")) throw new Error("The source image cannot be decoded.");
+  return Buffer.from(svg).toString("base64");
+};
 
 function perform(book: Workbook, request: Request, fault?: { action: number; code: string }): Reply {
   const targets = new Map<number, Target | undefined>();
