@@ -65,8 +65,7 @@ export const messages = {
   cautions: "Cautions",
   ownLine: "A line of your own; yes under Tax if it is taxed.",
   between: (least: number, most: number) => `Write a number from ${least} to ${most}.`,
-  wholeBetween: (least: number, most: number) =>
-    `Write a whole number from ${least} to ${most}, or nothing.`,
+  wholeBetween: (least: number, most: number) => `Write a whole number from ${least} to ${most}, or nothing.`,
   inUnit: (unit: string, least: number, most: number) =>
     `Write ${least} to ${most} ${unit}. Other units: in the panel.`,
   oneOf: (options: readonly string[]) => `Choose one of: ${options.join(", ")}.`,

@@ -41,6 +41,7 @@ const lineKeys = (key: string): TogetherRow["keys"] => ({
   count: `${key}_count`,
   pick: `${key}_pick`,
   kind: `${key}_kind`,
+  size: `${key}_size`,
 });
 
 const figure = (key: string): TogetherRow => {

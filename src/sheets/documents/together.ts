@@ -47,7 +47,7 @@ export function togetherPlan(
   };
   const says = formulas(sheet, sources);
   const styles: Partial<Record<ColumnName, StyleName>> = {
-    item: "warning", quantity: "figure", price: "money", amount: "money", taxed: "mark", note: "priceNote", input: "fixed", count: "figure", pick: "key", kind: "key",
+    item: "warning", quantity: "figure", price: "money", amount: "money", taxed: "mark", note: "priceNote", input: "fixed", count: "figure", pick: "key", kind: "key", size: "key",
   }; // prettier-ignore
   const cells = rows.flatMap(({ label, unit = "", heading, keys }, k): PlanCell[] => {
     const row = firstRow + k;
@@ -64,8 +64,8 @@ export function togetherPlan(
     ];
   }); // prettier-ignore
   const named = [...new Set(rows.flatMap(({ keys }) => Object.keys(keys)))] as ColumnName[];
-  const widths = [14, 44, 11, 8, 11, 13, 6, 14, 2, 2, 14, 2, 2, 2, 9, 2, 2, 9, 12];
-  const hidden: number[] = [columns.key, columns.pick, columns.kind];
+  const widths = [14, 44, 11, 8, 11, 13, 6, 14, 2, 2, 14, 2, 2, 2, 9, 2, 2, 9, 12, 9, 12, 9];
+  const hidden: number[] = [columns.key, columns.pick, columns.kind, columns.size];
   return {
     name,
     cells: [
