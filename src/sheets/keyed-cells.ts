@@ -16,24 +16,48 @@ export interface KeyedCell {
 /** A key, and the name of the column in which the cell stands that it names. */
 export type KeyPair = [column: string, key: string];
 
+/** One name for columns that mostly stand together, so that their keys take less to write. */
+const together: Record<string, string[]> = {
+  line: ["quantity", "price", "amount", "taxed", "count"],
+  own: ["item", "quantity", "unit", "price", "amount", "taxed"],
+};
+
 /**
- * The keys of a row as its key cell lists them: `column=key` pairs, where columns that stand in the ends of their own keys
- * share one, so that `price=sand_price amount=sand_amount` is `price,amount=sand_*`.
+ * The keys of a row as its key cell lists them: `column=key` pairs, where columns with one key share it. A column with
+ * a star stands in the end of its own key, so that `input=depth written=depth_written` is `input,written*=depth`; names
+ * of several columns, such as `line`, stand for all of them.
  */
 export function keyList(pairs: KeyPair[]): string {
   const columnsOf = new Map<string, string[]>();
   for (const [column, key] of pairs) {
-    const shared = key.endsWith(`_${column}`) ? `${key.slice(0, -column.length)}*` : key;
-    columnsOf.set(shared, [...(columnsOf.get(shared) ?? []), column]);
+    const ends = key.endsWith(`_${column}`);
+    const shared = ends ? key.slice(0, -column.length - 1) : key;
+    columnsOf.set(shared, [...(columnsOf.get(shared) ?? []), ends ? `${column}*` : column]);
   }
-  return [...columnsOf].map(([shared, columns]) => `${columns.join(",")}=${shared}`).join(" ");
+  return [...columnsOf].map(([shared, columns]) => `${named(columns).join(",")}=${shared}`).join(" ");
 }
 
-/** The keys that a key cell lists. */
+function named(columns: string[]): string[] {
+  for (const [name, members] of Object.entries(together)) {
+    const starred = members.map((column) => `${column}*`);
+    if (starred.every((column) => columns.includes(column)))
+      return [`${name}*`, ...named(columns.filter((column) => !starred.includes(column)))];
+  }
+  return columns;
+}
+
+/** The keys that a key cell lists; in an older sheet the star stands in the key. */
 export const keyPairs = (list: string): KeyPair[] =>
   list.split(" ").flatMap((some) => {
     const [columns, shared = ""] = some.split("=");
-    return columns.split(",").map((column): KeyPair => [column, shared.replace("*", column)]);
+    return columns.split(",").flatMap((name) => {
+      const ends = name.endsWith("*");
+      const column = ends ? name.slice(0, -1) : name;
+      return (together[column] ?? [column]).map((one): KeyPair => [
+        one,
+        ends ? `${shared}_${one}` : shared.replace("*", one),
+      ]);
+    });
   });
 
 /**
