@@ -1,7 +1,10 @@
 import { type Chord } from "../geometry/cyclic-polygon";
 import { EPSILON } from "../units/rounding";
 import { type PanelClass, TooManyMixes, countsOf, panelClasses, ranking } from "./mix-classes";
-import { type Given, type Mix, type Search, type Side, findMix, findNearest, putAmong } from "./mix-search";
+import { addCheapest, addNearestOfHalves } from "./half-mixes";
+import { addNearestOnLattice } from "./lattice-mixes";
+import { type Given, type Mix, type Search, type Side } from "./mix-search";
+import { addNearestInSteps } from "./stepped-mixes";
 import { type Measure, ROUND_ENOUGH, aroundYardstick, circleYardstick } from "./yardstick";
 
 /** More panels of one length than this are no fence; they would only fill the memory. */
@@ -49,38 +52,38 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
   );
   const chords: Chord[] = [...listed.map(({ chord }) => ({ length: chord, count: 0 })), ...gates.map(single)];
 
+  /** Adds to the best mixes of a question. */
   function search(
     question: Question,
-    parts: Pick<Search, "classes" | "yardstick" | "limit"> & {
-      given?: PanelClass;
-      keep?: number;
-      surelyPens?: boolean;
-    },
-  ): Mix[] {
+    best: Mix[],
+    parts: Pick<Search, "classes" | "yardstick" | "limit"> & Partial<Pick<Search, "keep" | "surelyPens">>,
+    longestPanel?: PanelClass,
+  ): void {
     const { yardstick } = parts;
     const given: Given = { weight: 0, cost: 0, count: 0, rank: 0 };
     for (const gate of gates) given.weight += yardstick.weigh(gate);
-    if (parts.given) {
-      given.weight += yardstick.weigh(parts.given.chord);
-      given.cost = parts.given.price;
+    if (longestPanel) {
+      given.weight += yardstick.weigh(longestPanel.chord);
+      given.cost = longestPanel.price;
       given.count = 1;
-      given.rank = parts.given.ranks[0];
+      given.rank = longestPanel.ranks[0];
     }
     const sizeOf = (rank: number) => {
       countsOf(rank, ranks).forEach((count, i) => (chords[i].count = count));
       return yardstick.size(chords);
     };
     const whole: Search = {
+      keep: Infinity,
+      surelyPens: true,
       ...question,
       ...parts,
       given,
-      keep: parts.keep ?? Infinity,
-      surelyPens: parts.surelyPens ?? true,
       sizeOf,
+      best,
+      many,
     };
-    if (question.tolerance === undefined) return findNearest(whole, many);
-    const cheapest = findMix(whole);
-    return cheapest ? [cheapest] : [];
+    if (question.tolerance !== undefined) addCheapest(whole, question.tolerance);
+    else if (!addNearestInSteps(whole) && !addNearestOnLattice(whole)) addNearestOfHalves(whole);
   }
 
   /** By distance around. Thinning is sound where every mix that could be better is round enough to be a pen. */
@@ -89,12 +92,15 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
     const round = (ROUND_ENOUGH * longest) / Math.PI;
     const limit = Math.max(Math.PI * wanted, Math.PI * longest) + many * longest + EPSILON;
     if (wanted - (tolerance ?? 0) >= round) {
-      const mixes = search(question, { classes, yardstick: aroundYardstick, limit, keep: many });
+      const mixes: Mix[] = [];
+      search(question, mixes, { classes, yardstick: aroundYardstick, limit, keep: many });
       const last = mixes.at(-1);
       if (mixes.length === many && last && wanted - Math.abs(last.size - wanted) >= round) return mixes;
       if (!last && tolerance !== undefined) return [];
     }
-    return search(question, { classes, yardstick: aroundYardstick, limit, surelyPens: false });
+    const mixes: Mix[] = [];
+    search(question, mixes, { classes, yardstick: aroundYardstick, limit, surelyPens: false });
+    return mixes;
   }
 
   /** By pin circle, from below: nothing in it is longer than the circle is wide. */
@@ -102,7 +108,9 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
     if (longestGate > question.wanted + EPSILON) return [];
     const fitting = classes.filter(({ chord }) => chord <= question.wanted + EPSILON);
     const yardstick = circleYardstick(question.wanted, [...fitting.map(({ chord }) => chord), ...gates]);
-    return search(question, { classes: fitting, yardstick, limit: 2 * Math.PI + EPSILON });
+    const mixes: Mix[] = [];
+    search(question, mixes, { classes: fitting, yardstick, limit: 2 * Math.PI + EPSILON });
+    return mixes;
   }
 
   /** By inside clear: one search for each length that may be the longest. */
@@ -121,8 +129,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
       const rest = others
         .map((c) => (c === first ? { ...c, ranks: c.ranks.slice(1) } : c))
         .filter((c) => c.ranks.length > 0);
-      const found = search(question, { classes: rest, yardstick, limit, given: first ?? undefined });
-      for (const mix of found) putAmong(best, mix, many, question.wanted);
+      search(question, best, { classes: rest, yardstick, limit }, first ?? undefined);
     };
     if (gates.length > 0) longestFirst(null);
     for (const panels of classes) if (panels.chord > longestGate + EPSILON) longestFirst(panels);
