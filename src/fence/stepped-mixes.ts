@@ -1,10 +1,9 @@
 import { EPSILON } from "../units/rounding";
+import { commonStep } from "./common-step";
 import { addCheapest } from "./half-mixes";
 import { type Mix, type Search } from "./mix-search";
 import { aroundYardstick } from "./yardstick";
 
-/** Finer steps than this, ft, tell mixes no better apart than their weights do. */
-const LEAST_STEP = 1e-5;
 /** After so many steps without a mix, stock binds: other ways are then quicker. */
 const MOST_STEPS = 4;
 
@@ -34,20 +33,4 @@ export function addNearestInSteps(search: Search): boolean {
     if (found.length > 0) return true;
   }
   return false;
-}
-
-/** The longest length of which all are multiples, to within what counts as equal once many are added up. */
-function commonStep(lengths: readonly number[]): number | undefined {
-  let step = 0;
-  for (const length of lengths) {
-    let [a, b] = [length, step];
-    while (b > LEAST_STEP) [a, b] = [b, a - b * Math.round(a / b)].map(Math.abs);
-    step = a;
-  }
-  if (step < LEAST_STEP) return undefined;
-  const longest = Math.max(...lengths);
-  step = longest / Math.round(longest / step);
-  const isMultiple = (length: number) =>
-    Math.abs(length - step * Math.round(length / step)) <= EPSILON / 1000;
-  return lengths.every(isMultiple) ? step : undefined;
 }

@@ -87,6 +87,7 @@ function loadRows(solver: Solver): Row[] {
   });
 }
 
+const SOLVER_SECONDS = 2;
 const MIX_GATES = [12, 10, 8, 4];
 /** Invented prices: a shorter panel is dearer a foot. */
 const panelPrice = (length: number, k: number) => Math.round(40 + 11 * length + ((37 * k) % 17));
@@ -105,7 +106,6 @@ const mixJobs = [
     [16, 14, 12, 10, 8, 5.5],
     [12, 5.9, 5.3, 4.7, 4.1, 3.3],
     [5.5, 5, 4.5, 4, 3.5, 3],
-    [5.97, 5.41, 4.83, 4.29, 3.71, 3.07],
   ].flatMap((lengths) => asks.map((ask) => ({ diameter: 200, lengths, gates: MIX_GATES, ...ask, bar: 20 }))),
 ] as const;
 
@@ -139,11 +139,18 @@ function mixRows(solver: Solver): Row[] {
       figure:
         nanoseconds(() => panelMix({ diameter, panels, gates, pinGap: 0, tolerance: 1, fit, priced })) / 1e6,
       unit: "ms",
-      peer: "HiGHS, first aim alone",
-      peerFigure: nanoseconds(() => solver.solve(model), 1) / 1e6,
+      peer: `HiGHS, first aim alone, ${SOLVER_SECONDS} s at most`,
+      peerFigure: onceIn(() => solver.solve(model, { time_limit: SOLVER_SECONDS })),
       bar,
     };
   });
+}
+
+/** The time of one call, ms: for a peer that may take seconds. */
+function onceIn(work: () => unknown): number {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
 }
 
 /** What the worksheet functions take, beside a peer that does the same in this run. */
