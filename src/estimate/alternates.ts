@@ -7,7 +7,7 @@ import { type OwnLine } from "./own-lines";
 import { type PriceRow } from "./prices";
 import { together, type JobAndOwn } from "./together";
 
-/** Something that a customer may choose: other answers of the job (a wider gate, deeper sand), or a second pen beside it. */
+/** Something that a customer may choose: other answers of the job (a wider gate, deeper sand, a base), or a second pen beside it. */
 export type Alternate = { name: string } & ({ answers: Readonly<Job> } | { beside: JobAndOwn });
 
 /** An alternate with what it adds to the price, or takes from it. */

@@ -9,6 +9,7 @@ export const costOfSection: Record<LineSection, CostKind> = {
   fence: "material",
   holes: "material",
   gates: "material",
+  base: "material",
   footing: "material",
   hauling: "freight",
   supplies: "material",

@@ -9,7 +9,7 @@ import { lineSections, sectionOfOwn, type LineSection, type OwnLine } from "./ow
 import { isPosted, penOf, type Pen } from "./pen";
 import { postWork, type PostWork } from "./post-work";
 import { findPrice, type PricedItem, type PriceRow } from "./prices";
-import { sand, type Sand } from "./sand";
+import { baseLayer, footingLayer, laid, type LaidLayer } from "./layers";
 import { takeoff } from "./takeoff";
 import { toBuy, type TakeoffLine } from "./takeoff-line";
 
@@ -31,7 +31,8 @@ export interface Estimate {
   pen: Pen;
   /** How the posts are set and what the rails take; of a pen of posts only. */
   work?: PostWork;
-  sand: Sand;
+  base: LaidLayer;
+  sand: LaidLayer;
   takeoff: TakeoffLine[];
   lines: PricedLine[];
   sums: Record<LineSection, Decimal>;
@@ -52,9 +53,9 @@ export interface Estimate {
  */
 export function estimate(job: Job, prices: readonly PriceRow[], own: readonly OwnLine[] = []): Estimate {
   const pen = penOf(job);
-  const footing = sand(job, pen.area);
+  const ground = { base: laid(job, baseLayer, pen.area), sand: laid(job, footingLayer, pen.area) };
   const work = isPosted(pen) ? postWork(job, pen) : undefined;
-  const counted = takeoff(job, pen, footing, work);
+  const counted = takeoff(job, pen, ground, work);
   const used = counted.filter((line) => toBuy(line) !== 0);
   const lines = [
     ...used.map((line) => priced(line, prices)),
@@ -66,7 +67,7 @@ export function estimate(job: Job, prices: readonly PriceRow[], own: readonly Ow
   return {
     pen,
     work,
-    sand: footing,
+    ...ground,
     takeoff: counted,
     lines,
     sums,

@@ -18,6 +18,7 @@ export type Section =
   | "fence"
   | "holes"
   | "gates"
+  | "base"
   | "footing"
   | "hauling"
   | "supplies"

@@ -2,6 +2,7 @@ import { GATE_ROOM } from "../fence/hung-gate";
 import { depthRules } from "../fence/post-depth";
 import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
 import { TURNING_ROOM } from "../fence/turning-room";
+import { BASE_STONE_TONS, DRY_SAND_TONS } from "../ground/weight";
 import {
   days,
   everywhere,
@@ -14,6 +15,7 @@ import {
   onHandOfSlots,
   only,
   percent,
+  slotKeys,
   type Field,
   type Language,
 } from "./field";
@@ -44,8 +46,11 @@ export const beyondStock = ["bought", "not used"] as const;
 /** What a pen can be for. */
 export const purposes = ["ground work", "riding", "starting rank horses", "cattle"] as const;
 
-/** How the pit sells its sand. */
-export const sandUnits = ["ton", "cu yd"] as const;
+/** How pit and quarry sell sand and base stone. */
+export const bulkUnits = ["ton", "cu yd"] as const;
+
+/** Where road fabric is laid. */
+export const fabricPlaces = ["none", "under the base"] as const;
 
 /** What the profit's percentage is of: of the cost (markup) or of the price (margin). */
 export const profitKinds = ["markup", "margin"] as const;
@@ -305,16 +310,33 @@ export const fields: readonly Field[] = [
     ]),
   ), // prettier-ignore
   gateNumbers("gates_by_other", "Gates by other, their numbers", "Puertas por otro, sus números"),
+  field("Base depth, compacted", "Espesor de base, compactada", {
+    key: "base_depth", kind: "length", unit: "in", range: [0, 24], default: 0, section: "base", quick: true, documents: everywhere,
+  }), // prettier-ignore
+  percent("base_overrun", "Base: overrun", "Base: excedente", "base", 100, 0),
+  percent("base_settle", "Base: loose to compacted", "Base: de suelta a compactada", "base", 95, 0),
+  field("Base is sold by the", "La base se vende por", {
+    key: "base_unit", beside: "base", kind: "choice", options: bulkUnits, default: "ton", section: "base",
+  }), // prettier-ignore
+  field("Base stone weighs", "Peso de la base", {
+    key: "base_tons_per_cy", kind: "number", unit: "tons/cu yd", range: [0.5, 3], default: BASE_STONE_TONS, section: "base",
+  }), // prettier-ignore
+  field("Road fabric is", "Geotextil", {
+    key: "fabric", kind: "choice", options: fabricPlaces, default: "none", section: "base", documents: everywhere,
+  }), // prettier-ignore
+  ...slotKeys("truck").map((truck, k) =>
+    instead(`base_${truck}`, `Base loads, truck ${k + 1}`, `Viajes de base, camión ${k + 1}`, "base"),
+  ),
   field("Footing depth", "Profundidad de arena", {
     key: "depth", kind: "length", unit: "in", range: [0, 24], default: 3, section: "footing", quick: true, documents: everywhere,
   }), // prettier-ignore
   percent("overrun", "Overrun beyond the figure", "Excedente", "footing", 100, 0),
   percent("settle", "Settle, loose to settled", "Asentamiento", "footing", 95, 0),
   field("Sand is sold by the", "La arena se vende por", {
-    key: "sand_unit", kind: "choice", options: sandUnits, default: "ton", section: "footing",
+    key: "sand_unit", kind: "choice", options: bulkUnits, default: "ton", section: "footing",
   }), // prettier-ignore
   field("Sand weighs", "Peso de la arena", {
-    key: "tons_per_cy", kind: "number", unit: "tons/cu yd", range: [0.5, 3], default: 1.35, section: "footing",
+    key: "tons_per_cy", kind: "number", unit: "tons/cu yd", range: [0.5, 3], default: DRY_SAND_TONS, section: "footing",
   }), // prettier-ignore
   ...inSlots("truck", "Truck that reaches the pen", "Camión que llega al corral", {
     kind: "number", unit: "cu yd", range: [0.1, 60], section: "hauling", documents: ["estimate", "price request"],
@@ -335,6 +357,7 @@ export const fields: readonly Field[] = [
   }), // prettier-ignore
   days("auger", "Days of auger", "Días de barrena"),
   days("loader", "Days of loader", "Días de cargador"),
+  days("compactor", "Days of compactor", "Días de compactadora"),
   percent("burden", "Burden, of the labor lines", "Cargas sobre la mano de obra", "labor", 100, 0, "labor"),
   field("Hours of labor: use instead", "Horas: usar en su lugar", {
     key: "labor_use", kind: "number", range: [0, 10_000], section: "labor", insteadOf: "labor_count",

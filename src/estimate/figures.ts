@@ -1,6 +1,8 @@
 import { type Estimate, totalOf } from "./estimate";
+import { slotKeys } from "./fields";
 import { type Figure } from "./figure-list";
 import { structureOf, type Job } from "./job";
+import { baseLayer } from "./layers";
 import { messages } from "./messages";
 import { lineSectionsOf } from "./own-lines";
 import { panelArenaFigures, postArenaFigures } from "./arena-figures";
@@ -11,13 +13,16 @@ export { type Figure };
 
 /** Every figure that the estimate sheet computes, by its key: what a sheet without own changes shows. */
 export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
-  const { pen, sand, charges } = made;
+  const { pen, base, sand, charges } = made;
   const total = totalOf(made);
   const perUnit = (units: number) => (typeof total === "number" ? total / units : "");
   const figures: Record<string, Figure> = {
     distance_around: pen.distanceAround,
     area: pen.area,
     ...builtFigures(job, made),
+    base_need: base.need,
+    base_delivered: base.delivered,
+    base_depth_settled: base.depthSettled,
     sand_need: sand.need,
     sand_delivered: sand.delivered,
     sand_over: sand.overPercent ?? "",
@@ -43,6 +48,9 @@ export function figuresOf(job: Job, made: Estimate): Record<string, Figure> {
     figures[`${line.key}_count`] = line.counted ?? "";
     if (line.onHand !== undefined) figures[`${line.key}_left`] = leftOver(line) ?? "";
   }
+  slotKeys("truck").forEach(
+    (truck, k) => (figures[`${baseLayer.loadsOf(truck)}_count`] = base.counts[k] ?? ""),
+  );
   for (const line of made.takeoff) lineFigures(figures, line.key, made);
   for (const line of made.lines) if (line.key.startsWith("own_")) lineFigures(figures, line.key, made);
   return figures;

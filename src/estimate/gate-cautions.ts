@@ -8,11 +8,11 @@ export const riderHeight = 9;
 /** The legal width of a truck, ft: 102 in (23 CFR 658.15). */
 export const truckWidth = 102 / 12;
 
-/** What to think over about the gates of a panel pen: a bow that a rider may not clear, and no way in for a truck with sand. */
-export function gateCautions({ openings, bow }: PanelPen, sandDelivered: number): string[] {
+/** What to think over about the gates of a panel pen: a bow that a rider may not clear, and no way in for a truck with base or sand. */
+export function gateCautions({ openings, bow }: PanelPen, hauled: number): string[] {
   const shut = openings.length > 0 && Math.max(...openings) < truckWidth - EPSILON;
   return [
     ...(bow !== null && bow < riderHeight ? [messages.bowLow] : []),
-    ...(shut && sandDelivered > 0 ? [messages.noTruck] : []),
+    ...(shut && hauled > 0 ? [messages.noTruck] : []),
   ];
 }

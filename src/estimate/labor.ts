@@ -20,7 +20,7 @@ export const PART_OF_HOUR = 0.25;
 
 /**
  * The hours of labor that the counts of a takeoff lead to by the job's production rates, up to the next quarter of an
- * hour: so much a panel, a gate, a post set, a foot of rail bought and a cubic yard of sand spread. A blank rate is none.
+ * hour: so much a panel, a gate, a post set, a foot of rail bought and a cubic yard of base or sand spread. A blank rate is none.
  */
 export function laborHours(job: Job, lines: readonly TakeoffLine[], yards: number): number {
   const rate = (key: string | undefined) => (key === undefined ? 0 : Number(job[key] ?? 0));

@@ -43,7 +43,7 @@ export const messages = {
   gatePostMarginal: "Gate posts are marginal for the widest leaf: see the gate maker's sheet",
   straightRails: "On the straights a length runs over as many bays as it reaches.",
   bowLow: "Bow under 9 ft: lead the horse through, do not ride",
-  noTruck: "No gate lets in a truck 8 ft 6 in wide: bring sand in first",
+  noTruck: "No gate lets in a truck 8 ft 6 in wide: haul in before the fence closes",
   depthByCode: "Local code and frost come first.",
   screeningDepth: "Post depth is a screening figure: a licensed engineer decides",
   depositCaution: "Some states cap the deposit that a contractor may ask for: look up yours first.",
@@ -74,6 +74,7 @@ export const messages = {
     of: (piece: string, why: string) => `${piece}: ${why}`,
   },
   ways: {
+    base: (inches: number) => (inches > 0 ? `${inches} in of base` : "no base"),
     footing: (inches: number) => `${inches} in of footing`,
     fence: (structure: Structure) => `a ${structure}`,
     gate: (feet: number) => `a gate of ${feet} ft`,

@@ -15,6 +15,7 @@ export const lineSections = [
   "fence",
   "holes",
   "gates",
+  "base",
   "footing",
   "hauling",
   "supplies",

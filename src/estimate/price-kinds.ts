@@ -24,6 +24,9 @@ const otherKinds = {
   stone: { name: "Crushed stone", unit: "cu yd", taxed: true },
   sand_ton: { name: "Sand, by the ton", unit: "ton", taxed: true },
   sand_yard: { name: "Sand, by the cubic yard", unit: "cu yd", taxed: true },
+  base_ton: { name: "Base stone, by the ton", unit: "ton", taxed: true },
+  base_yard: { name: "Base stone, by the cubic yard", unit: "cu yd", taxed: true },
+  fabric: { name: "Road fabric", unit: "sq ft", taxed: true },
   haul: { name: "Truck load hauled", unit: "load", taxed: false, sized: "cu yd" },
   stake: each("Layout stake"),
   line: { name: "Mason's line", unit: "roll", taxed: true },
@@ -31,6 +34,7 @@ const otherKinds = {
   mobilization: { name: "Mobilization of crew and machines", unit: "each", taxed: false },
   auger_day: { name: "Auger, rented", unit: "day", taxed: true },
   loader_day: { name: "Loader, rented", unit: "day", taxed: true },
+  compactor_day: { name: "Compactor, rented", unit: "day", taxed: true },
   labor_hour: { name: "Labor hour", unit: "hour", taxed: false },
 } satisfies Record<string, KindOfItem>;
 

@@ -141,6 +141,9 @@ export const examplePrices: readonly PriceRow[] = [
   example("stone", null, 39),
   example("sand_ton", null, 17.5),
   example("sand_yard", null, 23.75),
+  example("base_ton", null, 21.5),
+  example("base_yard", null, 30.25),
+  example("fabric", null, 0.11, 10),
   example("haul", 8, 95),
   example("haul", 10, 110),
   example("haul", 14, 135),
@@ -152,5 +155,6 @@ export const examplePrices: readonly PriceRow[] = [
   example("mobilization", null, 160),
   example("auger_day", null, 135),
   example("loader_day", null, 270),
+  example("compactor_day", null, 115),
   example("labor_hour", null, 36),
 ];

@@ -6,7 +6,8 @@ import { type ArenaOfPanels } from "./panel-arena";
 import { type Pen } from "./pen";
 import { type ArenaOfPosts } from "./post-arena";
 import { type PostedPen } from "./post-pen";
-import { type Sand } from "./sand";
+import { liftsOf } from "../ground/lifts";
+import { comes, type LaidLayer } from "./layers";
 
 const inWords = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 
@@ -160,24 +161,27 @@ export function otherSizesSentence(pen: Pen): string {
 }
 
 /** The loads of sand, what they bring, how near that is to the need, and how deep it lies. */
-export function sandSentence({
-  need,
-  counts,
-  trucks,
-  delivered,
-  overPercent,
-  depthLoose,
-  depthSettled,
-}: Sand): string {
-  if (need === 0 && delivered === 0) return "No sand";
+export function sandSentence(sand: LaidLayer): string {
+  const { depthLoose, depthSettled } = sand;
+  if (!comes(sand)) return "No sand";
+  const settled = equal(depthLoose, depthSettled) ? "" : `, ${depthInWords(depthSettled)} settled`;
+  return `${broughtInWords(sand)}, ${depthInWords(depthLoose)} loose${settled}`;
+}
+
+/** The same of a base, with the lifts that it is compacted in; "" where there is none. */
+export function baseSentence(base: LaidLayer, asked: number): string {
+  if (!comes(base)) return "";
+  const lifts = liftsOf(asked);
+  const inLifts = lifts > 1 ? ` in ${countInWords(lifts)} lifts` : "";
+  return `Base, ${broughtInWords(base)}, ${depthInWords(base.depthSettled)} compacted${inLifts}`;
+}
+
+const depthInWords = (inches: number) => inchesAlone(inches, 8, "words");
+
+function broughtInWords({ counts, trucks, delivered, overPercent }: LaidLayer): string {
   const loads = counts.flatMap((count, k) => (count ? [loadsInWords(count, trimmed(trucks[k]!, 2))] : []));
-  const depth = (inches: number) => inchesAlone(inches, 8, "words");
-  const settled = equal(depthLoose, depthSettled) ? "" : `, ${depth(depthSettled)} settled`;
-  return [
-    `${trucks.every((truck) => truck === null) ? "By the yard" : listed(loads) || "No load"}: `,
-    `${trimmed(delivered, 1)} ${delivered === 1 ? "yard" : "yards"}, ${nearness(overPercent)}`,
-    `, ${depth(depthLoose)} loose${settled}`,
-  ].join("");
+  const by = trucks.every((truck) => truck === null) ? "By the yard" : listed(loads) || "No load";
+  return `${by}: ${trimmed(delivered, 1)} ${delivered === 1 ? "yard" : "yards"}, ${nearness(overPercent)}`;
 }
 
 /** "one 16", "two 10s", and from ten loads on "12 loads of 10", where two figures would meet. */
@@ -193,7 +197,7 @@ function nearness(overPercent: number | null): string {
 }
 
 /** What to think over about the sand: too deep, by what was asked or by what comes, and too much of it. */
-export function sandWarnings({ overPercent, depthLoose }: Sand, depth: number): string[] {
+export function sandWarnings({ overPercent, depthLoose }: LaidLayer, depth: number): string[] {
   return [
     ...(Math.max(depth, depthLoose) > 6 ? [messages.deepFooting] : []),
     ...((overPercent ?? 0) > 10 ? [messages.tooMuchSand] : []),

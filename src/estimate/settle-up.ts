@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import { depthOf } from "../ground/footing";
+import { type Material } from "./layers";
 
 /** One ticket of the log. */
 export interface Ticket {
@@ -16,8 +17,8 @@ export interface SettledItem {
   /** What tickets call it. */
   name: string;
   unit: string;
-  /** True of sand, which tickets may count in tons or in cubic yards. */
-  sand: boolean;
+  /** The layer it belongs to: base and sand are counted by tickets in tons or in cubic yards. */
+  material?: Material;
   bid: { quantity: number; money: number };
 }
 
@@ -33,15 +34,18 @@ export interface Settled {
   moreMoney: Decimal;
 }
 
-/** Sand: how much came and how deep it lies, loose. */
-export interface SettledSand {
+/** What a cubic yard of each material weighs, short tons. */
+export type TonsPerCy = Readonly<Record<Material, number>>;
+
+/** A layer: how much came and how deep it lies, loose. */
+export interface SettledLayer {
   cubicYards: number;
   depth: number;
 }
 
 const sameWord = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
 
-/** A quantity of sand in the unit asked for; other units than ton and cu yd count as they are. */
+/** A quantity of base or sand in the unit asked for; other units than ton and cu yd count as they are. */
 function inUnit({ quantity, unit }: Ticket, wanted: string, tonsPerCy: number): number {
   if (sameWord(unit, wanted)) return quantity;
   if (sameWord(unit, "ton") && wanted === "cu yd") return quantity / tonsPerCy;
@@ -49,18 +53,18 @@ function inUnit({ quantity, unit }: Ticket, wanted: string, tonsPerCy: number): 
   return 0;
 }
 
-/** What came of each item by the tickets. Sand counts in either unit; all else as it was written. */
+/** What came of each item by the tickets. Base and sand count in either unit; all else as it was written. */
 export function settle(
   items: readonly SettledItem[],
   tickets: readonly Ticket[],
-  tonsPerCy: number,
+  tonsPerCy: TonsPerCy,
 ): Settled[] {
   const money = (some: readonly Ticket[]) =>
     some.reduce((sum, { amount }) => sum.plus(amount), new Decimal(0));
-  return items.map(({ name, unit, sand, bid }) => {
+  return items.map(({ name, unit, material, bid }) => {
     const own = tickets.filter(({ item }) => sameWord(item, name));
     const delivered = own.reduce(
-      (sum, ticket) => sum + (sand ? inUnit(ticket, unit, tonsPerCy) : ticket.quantity),
+      (sum, ticket) => sum + (material ? inUnit(ticket, unit, tonsPerCy[material]) : ticket.quantity),
       0,
     );
     const ticketed = money(own);
@@ -74,15 +78,17 @@ export function settle(
   });
 }
 
-/** The sand that came, and the depth that it gives on the built area, sq ft. */
-export function settledSand(
+/** What came of a layer, and the depth that it gives on the built area, sq ft. */
+export function settledLayer(
+  of: Material,
   items: readonly SettledItem[],
   settled: readonly Settled[],
-  tonsPerCy: number,
+  tonsPerCy: TonsPerCy,
   area: number,
-): SettledSand {
+): SettledLayer {
   const cubicYards = items.reduce(
-    (sum, { sand, unit }, k) => (sand ? sum + settled[k].delivered / (unit === "ton" ? tonsPerCy : 1) : sum),
+    (sum, { material, unit }, k) =>
+      material === of ? sum + settled[k].delivered / (unit === "ton" ? tonsPerCy[of] : 1) : sum,
     0,
   );
   return { cubicYards, depth: depthOf(cubicYards, area) };

@@ -8,6 +8,8 @@ export interface TakeoffLine extends PricedItem {
   key: string;
   section: LineSection;
   counted: number | null;
+  /** How many more of it another layer takes: a truck's loads of base beside those of sand. */
+  also?: number;
   /** How many of those counted the user has already. */
   onHand?: number;
   /** Bought in whole pieces, so that waste is rounded up. */
@@ -30,7 +32,8 @@ export const takeoffLine = (
 ): TakeoffLine => ({ key, section, item, size, counted, whole: isWhole(item) });
 
 /** How much of a line is to be bought, before waste: what is on hand is used first. */
-export const toBuy = ({ counted, onHand = 0 }: TakeoffLine) => Math.max(0, (counted ?? 0) - onHand);
+export const toBuy = ({ counted, also = 0, onHand = 0 }: TakeoffLine) =>
+  Math.max(0, (counted ?? 0) + also - onHand);
 
 /** What of the pieces on hand is left over; null where none are on hand. */
 export const leftOver = ({ counted, onHand = 0 }: TakeoffLine) =>

@@ -1,50 +1,64 @@
-import { answerOf, type Job } from "./job";
+import { equipmentItem, equipmentKeys } from "./equipment";
+import { fabricPlaces, slotKeys } from "./fields";
+import { answerOf, choiceOf, type Job } from "./job";
 import { laborHours } from "./labor";
+import { baseLayer, layers, type Hauled, type Layer, type Material } from "./layers";
 import { type PanelPen } from "./panel-pen";
 import { isArena, isPosted, type Pen } from "./pen";
 import { type PostWork } from "./post-work";
 import { postLines } from "./post-takeoff";
-import { type PriceKind } from "./prices";
-import { type Hauled, type Sand } from "./sand";
 import { layoutSupplies } from "./supplies";
 import { orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
 
 /** Every line of the takeoff in the order of the estimate sheet, unused slots included. */
-export function takeoff(job: Job, pen: Pen, sand: Sand, work?: PostWork): TakeoffLine[] {
+export function takeoff(job: Job, pen: Pen, ground: Ground, work?: PostWork): TakeoffLine[] {
   const supplies = layoutSupplies(pen, answerOf(job, "line_roll"), answerOf(job, "paint_reach"));
   const counted = [
     ...fenceLines(job, pen, work),
-    ...sandLines(job, sand),
+    takeoffLine("fabric", "base", "fabric", null, fabricArea(job, pen.area)),
+    ...hauledLines(job, ground),
     takeoffLine("stakes", "supplies", "stake", null, orOwn(job, "stakes", supplies.stakes)),
     takeoffLine("line", "supplies", "line", null, orOwn(job, "line", supplies.rolls)),
     takeoffLine("paint", "supplies", "paint", null, orOwn(job, "paint", supplies.cans)),
   ];
-  const days = (key: string, item: PriceKind) =>
-    takeoffLine(key, "equipment", item, null, Number(job[key]) || null);
   return [
     ...counted,
-    days("mobilization", "mobilization"),
-    days("auger", "auger_day"),
-    days("loader", "loader_day"),
+    ...equipmentKeys.map((key) =>
+      takeoffLine(key, "equipment", equipmentItem(key), null, Number(job[key]) || null),
+    ),
     takeoffLine(
       "labor",
       "labor",
       "labor_hour",
       null,
-      orOwn(job, "labor", laborHours(job, counted, sand.delivered)),
+      orOwn(job, "labor", laborHours(job, counted, ground.base.delivered + ground.sand.delivered)),
     ),
   ];
 }
 
-/** The lines of the sand that comes, as the pit sells it, and of its loads. */
-export function sandLines(job: Job, { delivered, tons, counts, trucks }: Hauled): TakeoffLine[] {
-  const [item, amount] =
-    job.sand_unit === "cu yd" ? (["sand_yard", delivered] as const) : (["sand_ton", tons] as const);
+/** The base and the sand that come. */
+export type Ground = Record<Material, Hauled>;
+
+/** The lines of base and sand, each as it is sold, and of the loads that bring them: base and sand never on one truck. */
+export function hauledLines(job: Job, ground: Ground): TakeoffLine[] {
+  const { base, sand } = ground;
   return [
-    takeoffLine("sand", "footing", item, null, amount),
-    ...counts.map((count, k) => takeoffLine(`truck_${k + 1}`, "hauling", "haul", trucks[k], count)),
+    ...layers.map((layer) => materialLine(job, layer, ground[layer.material])),
+    ...slotKeys("truck").map((key, k) => ({
+      ...takeoffLine(key, "hauling", "haul", sand.trucks[k], sand.counts[k]),
+      also: base.counts[k] ?? 0,
+    })),
   ];
 }
+
+function materialLine(job: Job, { material, section, unit, items }: Layer, { delivered, tons }: Hauled) {
+  const [item, amount] = job[unit] === "cu yd" ? [items["cu yd"], delivered] : [items.ton, tons];
+  return takeoffLine(material, section, item, null, amount);
+}
+
+/** The square feet of fabric, lap apart, which is bought as waste: the built area under a base. */
+const fabricArea = (job: Job, area: number) =>
+  choiceOf(job, "fabric") === fabricPlaces[1] && Number(job[baseLayer.depth]) > 0 ? area : 0;
 
 /** The lines of the fence and its gates. */
 function fenceLines(job: Job, pen: Pen, work?: PostWork): TakeoffLine[] {

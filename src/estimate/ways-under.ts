@@ -15,11 +15,12 @@ export interface Way extends Repriced {
   saves: number | null;
 }
 
-/** The least footing that most uses ask for, in: 2 in of the 2 to 6 in of a handbook (Horsekeeping on a Small Acreage, p. 402). */
+/** The least depths that most uses ask for, in: of 2 to 6 in of footing, and of 4 to 8 in of base (Horsekeeping on a Small Acreage, p. 402). */
 const LEAST_FOOTING = 2;
+const LEAST_BASE = 4;
 
 /**
- * What could bring a job under its budget: less footing, narrower gates, the other kind of fence, the owner's own work.
+ * What could bring a job under its budget: less footing, less base or none, narrower gates, the other kind of fence, the owner's own work.
  * Only changes that save something are given, the largest saving first. Prices are those of the jobs priced again.
  */
 export function waysUnder(job: Job, prices: readonly PriceRow[], own: readonly OwnLine[] = []): Way[] {
@@ -43,6 +44,7 @@ interface Change {
 function changesOf(job: Job, prices: readonly PriceRow[]): Change[] {
   return [
     ...lessFooting(job),
+    ...lessBase(job),
     ...otherFence(job),
     ...narrowerGates(job, prices),
     ...fewerRails(job),
@@ -56,10 +58,21 @@ const { ways } = messages;
 const byOwner: Change = { words: ways.byOwner, answers: { labor_use: 0 } };
 
 /** An inch less, and the least. */
-function lessFooting({ depth }: Job): Change[] {
-  const depths = new Set([Number(depth) - 1, LEAST_FOOTING].filter((less) => less >= LEAST_FOOTING && less < Number(depth)));
-  return [...depths].map((less) => ({ words: ways.footing(less), answers: { depth: less } }));
-} // prettier-ignore
+const thinner = (depth: number, least: number) =>
+  [...new Set([depth - 1, least])].filter((less) => less >= least && less < depth);
+
+const lessFooting = ({ depth }: Job): Change[] =>
+  thinner(Number(depth), LEAST_FOOTING).map((less) => ({
+    words: ways.footing(less),
+    answers: { depth: less },
+  }));
+
+/** The same of a base; or none, its fabric with it. */
+function lessBase({ base_depth }: Job): Change[] {
+  const depth = Number(base_depth);
+  const depths = depth > 0 ? [...thinner(depth, LEAST_BASE), 0] : [];
+  return depths.map((less) => ({ words: ways.base(less), answers: { base_depth: less } }));
+}
 
 /** The list of slots that holds a structure's gates: frames of panels, leaves hung on posts. */
 const gateList = (structure: Structure): SlotList =>

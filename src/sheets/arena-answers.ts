@@ -1,5 +1,5 @@
 import { type Arena, isPosted } from "../estimate/pen";
-import { figureAnswer, type SheetAnswer } from "./answers";
+import { figureAnswer, type SheetAnswer } from "./answer-terms";
 import { diagonal } from "../geometry/rounded-rectangle";
 import { equal } from "../units/rounding";
 import { expression, pen } from "./expression";

@@ -1,39 +1,19 @@
 import { fieldOf, type Field, type Question } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { choiceOf, type Job } from "../estimate/job";
-import { priceKinds, type PriceKind } from "../estimate/prices";
+import { priceKinds } from "../estimate/prices";
 import { isWhole } from "../estimate/takeoff-line";
 import { behindFigures } from "./estimate-columns";
 import { columns, keysOf, type LaidRow } from "./estimate-layout";
 import { type Left, type Right } from "./estimate-sections";
 import { blank, call, cell, expression, operate, pen, when, type Expression, type Term } from "./expression";
 import { keyList } from "./keyed-cells";
+import { countedBy, kindOfLine, namedItems } from "./line-items";
 import { messages } from "./messages";
 import { type PlanCell, type Validation } from "./plan";
 import { type StyleName } from "./styles";
 
-/** The kind of item that each line asks the prices for; panels, gates and loads also by their size. */
-const itemOf: Record<string, PriceKind> = {
-  panel: "panel",
-  gate: "gate",
-  truck: "haul",
-  stakes: "stake",
-  line: "line",
-  paint: "paint",
-  leaf: "hung_gate",
-  hinges: "hinge_set",
-  latches: "latch",
-  drop: "drop_rod",
-  mobilization: "mobilization",
-  auger: "auger_day",
-  loader: "loader_day",
-  labor: "labor_hour",
-};
-
-/** The kind of item of a line, by its key. */
-export const kindOfLine = (key: string): PriceKind | undefined => itemOf[key.split("_")[0]];
-
-/** The unit of a line; that of the sand hangs on how it is sold. */
+/** The unit of a line; that of base and sand hangs on how they are sold. */
 const unitOfLine = (key: string, says: Record<string, Expression>): Term =>
   says[`${key}_unit_shown`] ?? priceKinds[kindOfLine(key)!].unit;
 
@@ -54,6 +34,8 @@ export function rowCells(row: LaidRow, job: Job, says: Record<string, Expression
   if (row.right?.field === "hinge_room") cells.push(put(row.row, columns.more, says.hinge_room_used, "key"));
   if (row.right?.field || row.right?.use) cells.push(...inputCells(row.row, row.right, job));
   else if (row.left?.kind === "own") cells.push(put(row.row, columns.label, messages.ownLine, "note"));
+  if (row.right?.use && row.left?.kind !== "line")
+    cells.push(put(row.row, columns.count, says[`${row.right.use}_count`], "count"));
   return cells;
 }
 
@@ -91,11 +73,10 @@ function leftCells(row: number, left: Left, says: Record<string, Expression>): P
     case "own":
       return ownCells(row, says[`${key}_amount`]);
     case "line": {
-      const supplies: Record<string, string> = { sand: messages.sandItem, ...messages.suppliesItems };
-      const item: Term = supplies[key] ?? says[`${key}_item`];
+      const item: Term = namedItems[key] ?? says[`${key}_item`];
       const unit = unitOfLine(key, says);
       const kind = kindOfLine(key);
-      const inParts = ["sand", "stone"].includes(key) || (kind !== undefined && !isWhole(kind));
+      const inParts = ["base", "sand", "stone"].includes(key) || (kind !== undefined && !isWhole(kind));
       const style = inParts ? "figure" : "count";
       const used = (term: Term) =>
         when(operate(call("N", cell({ row, column: columns.quantity })), "=", 0), "", term);
@@ -178,7 +159,7 @@ function inputCells(row: number, { field, use, hand, written }: Right, job: Job)
       cells.push(
         put(row, columns.feetInches, feetInches(cell({ row, column: columns.input })), "feetInches"),
       );
-  } else if (use) cells.push(put(row, columns.label, messages.suppliesItems[use as "stakes"], "label"));
+  } else if (use) cells.push(put(row, columns.label, namedItems[use] ?? countedBy(use), "label"));
   if (use) cells.push(inputCell(row, columns.use, fieldOf(`${use}_use`), job));
   if (hand) cells.push(inputCell(row, columns.hand, fieldOf(`${hand}_stock`), job));
   return cells;

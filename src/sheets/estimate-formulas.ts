@@ -1,4 +1,4 @@
-import { slotKeys } from "../estimate/fields";
+import { baseLayer } from "../estimate/layers";
 import { messages as estimateMessages } from "../estimate/messages";
 import { extraStakes, lineBeyond, lineToTieOff } from "../estimate/supplies";
 import {
@@ -8,26 +8,13 @@ import {
   number,
   operate,
   over,
-  pen,
   plus,
-  text,
   times,
   when,
   type Expression,
   type Term,
 } from "./expression";
-import {
-  above,
-  blankUnless,
-  cellsOf,
-  countOrOwn,
-  isNumber,
-  roundedUp,
-  slotCount,
-  sum,
-  type Sheet,
-} from "./formula-terms";
-import { messages } from "./messages";
+import { blankUnless, cellsOf, countOrOwn, isNumber, roundedUp, type Sheet } from "./formula-terms";
 import { lookUp } from "./price-look-up";
 
 /** The stakes: those at joints or posts, and others. */
@@ -46,37 +33,6 @@ export function suppliesFormulas(sheet: Sheet, length: Expression): Record<strin
   };
 }
 
-/** The formulas of the footing and its loads, by key. */
-export function sandFormulas(sheet: Sheet): Record<string, Expression> {
-  const { at, column, orDefault } = cellsOf(sheet);
-  const trucks = column("truck", "input");
-  const need = at("sand_need");
-  const byYard = operate(at("sand_unit"), "=", "cu yd");
-  const delivered = sum(slotKeys("truck").map((key) => times(number(at(key)), number(at(`${key}_count`)))));
-  const much = above(number(at("sand_over")), 10);
-  const deepest = call("MAX", number(at("depth")), number(at("depth_loose")));
-  const deep = above(deepest, 6);
-  const found: Record<string, Expression> = {
-    sand_need: pen("FILL", at("area"), at("depth"), at("overrun"), at("settle")),
-    sand_delivered: when(operate(call("COUNTIF", trucks, ">0"), "=", 0), need, delivered),
-    sand_over: blankUnless(above(need, 0), times(minus(over(at("sand_delivered"), need), 1), 100)),
-    depth_loose: over(times(at("sand_delivered"), 324), at("area")),
-    depth_settled: times(at("depth_loose"), minus(1, over(number(at("settle")), 100))),
-    sand_count: when(byYard, at("sand_delivered"), times(at("sand_delivered"), orDefault("tons_per_cy"))),
-    sand_unit_shown: when(byYard, "cu yd", "ton"),
-    footing_warning: text(
-      blankUnless(deep, estimateMessages.deepFooting),
-      blankUnless(much, text(blankUnless(deep, " · "), estimateMessages.tooMuchSand)),
-    ),
-  };
-  slotKeys("truck").forEach((key, k) => {
-    const best = call("INDEX", pen("LOADS", need, trucks, at("short")), k + 1);
-    found[`${key}_count`] = slotCount(at(key), at(`${key}_use`), best);
-    found[`${key}_item`] = blankUnless(above(number(at(key)), 0), text(messages.haulItem, at(key), " cu yd"));
-  });
-  return found;
-}
-
 /** The formulas of one priced line: what it looks for in the prices decides price, waste, tax and mark. */
 export function lineFormulas(
   sheet: Sheet,
@@ -87,9 +43,12 @@ export function lineFormulas(
 ): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const count = at(`${key}_count`);
-  const hand = `${key}_stock` in sheet.places ? number(at(`${key}_stock`)) : undefined;
-  const used = (then: Term) =>
-    when(hand ? operate(number(count), "<=", hand) : operate(number(count), "=", 0), "", then);
+  const isThere = (other: string) => other in sheet.places;
+  const hand = isThere(`${key}_stock`) ? number(at(`${key}_stock`)) : undefined;
+  const also = `${baseLayer.loadsOf(key)}_count`;
+  const ofBoth = isThere(also) && plus(number(count), number(at(also)));
+  const isNone = hand ? operate(number(count), "<=", hand) : operate(ofBoth || number(count), "=", 0);
+  const used = (then: Term) => when(isNone, "", then);
   const price = at(`${key}_price`);
   const found = lookUp(sheet.prices, {
     item: at(`${key}_kind`),
@@ -97,7 +56,7 @@ export function lineFormulas(
     pick: at(`${key}_pick`),
     price,
   });
-  const bought = times(hand ? minus(count, hand) : count, plus(1, over(found.waste, 100)));
+  const bought = times(hand ? minus(count, hand) : ofBoth || count, plus(1, over(found.waste, 100)));
   return {
     [`${key}_kind`]: expression(item),
     ...(size !== undefined && { [`${key}_size`]: expression(size) }),

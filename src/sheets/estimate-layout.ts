@@ -76,7 +76,7 @@ export function keysOf({ left, right }: LaidRow): Partial<Record<ColumnName, str
     ...(left?.fixed ? { fixed: `${left.key}_fixed` } : {}),
     ...(right?.field ? { input: right.field } : {}),
     ...(right?.written ? { written: `${right.field}_written` } : {}),
-    ...(right?.use ? { use: `${right.use}_use` } : {}),
+    ...(right?.use ? { use: `${right.use}_use`, count: `${right.use}_count` } : {}),
     ...(right?.hand ? { hand: `${right.hand}_stock`, left: `${right.hand}_left` } : {}),
   };
 }

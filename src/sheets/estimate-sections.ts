@@ -1,3 +1,4 @@
+import { equipmentKeys } from "../estimate/equipment";
 import { fieldOf, fieldsOf, slotKeys, type Section } from "../estimate/fields";
 import { ownLineKeys, type LineSection } from "../estimate/own-lines";
 import { fixedKeys } from "../estimate/fixed";
@@ -84,7 +85,7 @@ const ofPosts: Draft[] = [
 
 const onSides = (word: string) => sides.map((side) => `${word}_${side}`);
 
-/** The sections that come before the footing, by structure. */
+/** The sections that come before the base, by structure. */
 const fences: Record<Structure, Draft[]> = {
   "panel pen": [
     built(
@@ -136,6 +137,12 @@ const fences: Record<Structure, Draft[]> = {
 
 const others: Draft[] = [
   ofLines(
+    "base",
+    ...figures("base_need", "base_delivered", "base_depth_settled"),
+    ...lines("fabric", "base"),
+    ...own("base"),
+  ),
+  ofLines(
     "footing",
     ...figures("sand_need", "sand_delivered", "sand_over", "depth_loose", "depth_settled"),
     ...lines("sand"),
@@ -144,7 +151,7 @@ const others: Draft[] = [
   ),
   ofLines("hauling", ...lines(...slotKeys("truck")), ...own("hauling")),
   ofLines("supplies", ...lines("stakes", "line", "paint"), ...own("supplies")),
-  ofLines("equipment", ...lines("mobilization", "auger", "loader"), ...own("equipment")),
+  ofLines("equipment", ...lines(...equipmentKeys), ...own("equipment")),
   ofLines("labor", ...lines("labor"), ...own("labor")),
   ofLines("subcontract", ...own("subcontract")),
   {
@@ -176,7 +183,11 @@ function inputsBeside(left: Left[], sections: Section[], structure: Structure): 
       right?.hand && `${right.hand}_stock`,
     ]),
   );
-  const rest = here.filter(({ key }) => !placed.has(key)).map(({ key }): Right => ({ field: key }));
+  const rest = here
+    .filter(({ key }) => !placed.has(key))
+    .map(({ key, insteadOf }): Right =>
+      insteadOf ? { use: insteadOf.replace("_count", "") } : { field: key },
+    );
   const right = [...withLine.map((one) => one ?? rest.shift() ?? {}), ...rest];
   if (structure === "panel pen") return right;
   return right.map((one) => (one.field && fieldOf(one.field).decides ? { ...one, written: true } : one));

@@ -6,9 +6,10 @@ import { belongs, postFences, type Structure } from "../estimate/structures";
 import { isWhole } from "../estimate/takeoff-line";
 import { type Cell } from "../units/cell";
 import { address } from "./address";
-import { kindOfLine, put, rowCells } from "./estimate-cells";
+import { put, rowCells } from "./estimate-cells";
+import { kindOfLine } from "./line-items";
 import { arenaLine, panelArenaFormulas, postArenaFormulas } from "./arena-formulas";
-import { circleLine, lineFormulas, ownAmount, sandFormulas, suppliesFormulas } from "./estimate-formulas";
+import { circleLine, lineFormulas, ownAmount, suppliesFormulas } from "./estimate-formulas";
 import { fixedFormulas } from "./fixed-formulas";
 import { besideCounts, headersOf, hiddenIn, widthsOf } from "./estimate-columns";
 import {
@@ -25,6 +26,7 @@ import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
 import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
 import { cellsOf, type Sheet } from "./formula-terms";
 import { keyPairs } from "./keyed-cells";
+import { groundFormulas } from "./layer-formulas";
 import { messages } from "./messages";
 import { panelFormulas } from "./panel-formulas";
 import { postFormulas } from "./post-formulas";
@@ -49,7 +51,7 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
   };
   const says: Record<string, Expression> = {
     ...fenceFormulas(sheet, job),
-    ...sandFormulas(sheet),
+    ...groundFormulas(sheet),
     ...workFormulas(sheet, sections),
     ...totalFormulas(sheet),
   };
@@ -141,13 +143,10 @@ function fenceFormulas(sheet: Sheet, job: Job): Record<string, Expression> {
 function formulasOfLine(sheet: Sheet, key: string): Record<string, Expression> {
   const item = isOfPosts(sheet.structure) ? postItems(sheet)[key] : undefined;
   if (item) return lineFormulas(sheet, key, item.whole, item.item, item.size);
-  if (key !== "sand") {
-    const kind = kindOfLine(key)!;
-    const size = isSlot(key) ? cell(sheet.places[key]) : undefined;
-    return lineFormulas(sheet, key, isWhole(kind), kind, size);
-  }
-  const byYard = operate(cell(sheet.places.sand_unit), "=", "cu yd");
-  return lineFormulas(sheet, key, false, when(byYard, "sand_yard", "sand_ton"));
+  const kind = kindOfLine(key);
+  if (!kind) return {};
+  const size = isSlot(key) ? cell(sheet.places[key]) : undefined;
+  return lineFormulas(sheet, key, isWhole(kind), kind, size);
 }
 
 const isOfPosts = (structure: Structure) => belongs({ structures: postFences }, structure);

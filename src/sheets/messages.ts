@@ -15,6 +15,7 @@ export const messages = {
     fence: "Fence",
     holes: "Posts and holes",
     gates: "Gates",
+    base: "Base",
     footing: "Footing",
     hauling: "Hauling",
     supplies: "Layout supplies",
@@ -48,6 +49,10 @@ export const messages = {
   dropRods: "Drop rod for two leaves",
   writtenOutOfDate: "OUT OF DATE: update the estimate in the panel",
   haulItem: "Truck load of ",
+  ofBase: " of base",
+  baseItem: "Base stone, loose",
+  fabricItem: "Road fabric under the base",
+  inLifts: [", in ", " lifts"],
   sandItem: "Sand, delivered loose",
   suppliesItems: {
     stakes: "Layout stakes",
@@ -56,6 +61,7 @@ export const messages = {
     mobilization: "Mobilization of crew and machines",
     auger: "Auger, rented",
     loader: "Loader, rented",
+    compactor: "Compactor, rented",
     labor: "Hours of labor",
   },
   priceIsMissing: " price missing",
@@ -91,8 +97,16 @@ export const messages = {
   footer: "Figures are for planning. Local codes, permits and licensed practice come first.",
   answers: {
     panels: (length: number) => `Panels of ${length} ft`,
-    loads: (size: number) => `Loads of the ${size} cu yd truck`,
-    tons: "Sand delivered, by weight",
+    layers: {
+      base: {
+        tons: "Base delivered, by weight",
+        loadsOf: (size: number) => `Base loads of the ${size} cu yd truck`,
+      },
+      sand: {
+        tons: "Sand delivered, by weight",
+        loadsOf: (size: number) => `Loads of the ${size} cu yd truck`,
+      },
+    },
   },
   selfCheck: {
     title: "Self-check of the PEN functions",

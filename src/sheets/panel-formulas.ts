@@ -80,7 +80,7 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
   const noTruck = call(
     "AND",
     above(gateCount, 0),
-    above(at("sand_delivered"), 0),
+    above(plus(at("base_delivered"), at("sand_delivered")), 0),
     operate(minus(call("MAX", gates), less), "<", truckWidth),
   );
   found.gate_warning = text(

@@ -1,3 +1,4 @@
+import { equipmentKeys } from "../estimate/equipment";
 import { PART_OF_HOUR, rateOfLine } from "../estimate/labor";
 import { blankUnless, above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
 import { type SectionLayout } from "./estimate-sections";
@@ -7,10 +8,7 @@ import { number, over, plus, times, call, range, type Expression } from "./expre
 export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const keys = sections.flatMap(({ left }) => left.flatMap((one) => (one.kind === "line" ? [one.key] : [])));
-  const days = ["mobilization", "auger", "loader"].map((key) => [
-    `${key}_count`,
-    blankUnless(above(number(at(key)), 0), at(key)),
-  ]);
+  const days = equipmentKeys.map((key) => [`${key}_count`, blankUnless(above(number(at(key)), 0), at(key))]);
   const byRate = new Map<string, string[]>();
   for (const key of keys) {
     const rate = rateOfLine(key);
@@ -21,7 +19,10 @@ export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): 
     const work = rate === "hours_rail" ? times(number(at("rail_stock_length")), counted) : counted;
     return times(number(at(rate)), work);
   });
-  const whole = plus(times(number(at("hours_yard")), at("sand_delivered")), ...hours);
+  const whole = plus(
+    times(number(at("hours_yard")), plus(at("base_delivered"), at("sand_delivered"))),
+    ...hours,
+  );
   return {
     ...Object.fromEntries(days),
     labor_count: countOrOwn(sheet, "labor", times(roundedUp(over(whole, PART_OF_HOUR)), PART_OF_HOUR)),

@@ -7,12 +7,14 @@ import { type Book } from "./book";
 
 const say = {
   deeper: (now: number, then: number) => `Footing ${then} in deep instead of ${now} in`,
+  deeperBase: (now: number, then: number) =>
+    now > 0 ? `Base ${then} in deep instead of ${now} in` : `A compacted base, ${then} in deep`,
   wider: (now: number, then: number) => `A ${then} ft gate instead of ${now} ft`,
   beside: (structure: string, called: string) => `The ${structure} "${called}" built with it`,
   none: (name: string, why: string) => `${name}: ${why}`,
 };
 
-/** What a bid can offer beside what it says: deeper sand, a wider first gate, and each of the other estimates with it. */
+/** What a bid can offer beside what it says: deeper sand, a base or a deeper one, a wider first gate, and each of the other estimates with it. */
 export function offered(source: EstimateSource, others: readonly EstimateSource[]): Alternate[] {
   const { job } = source;
   const more = (key: string, by: number, words: (now: number, then: number) => string): Alternate[] => {
@@ -25,6 +27,7 @@ export function offered(source: EstimateSource, others: readonly EstimateSource[
   };
   return [
     ...more("depth", 1, say.deeper),
+    ...more("base_depth", Number(job.base_depth) > 0 ? 2 : 4, say.deeperBase),
     ...["gate_1", "leaf_1"].flatMap((key) => more(key, 2, say.wider)),
     ...others.map(({ name, job: beside, sheet }) => ({
       name: say.beside(sheet.structure, String(beside.job_name ?? name)),

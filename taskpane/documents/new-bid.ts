@@ -8,7 +8,7 @@ import { type Alternate } from "../../src/sheets/documents/bid-price";
 import { messages } from "../../src/sheets/documents/messages";
 import { readDocument, shownNumber } from "../../src/sheets/documents/read";
 import { cellOf, exampleLines, totalShown, type EstimateSource } from "../../src/sheets/documents/source";
-import { sandShareIn, togetherPlan, totalIn } from "../../src/sheets/documents/together";
+import { sharesIn, togetherPlan, totalIn } from "../../src/sheets/documents/together";
 import { type SheetPlan } from "../../src/sheets/plan";
 import { dayText } from "../day";
 import { freeName } from "../names";
@@ -66,7 +66,7 @@ export function newBid(book: Book, sources: readonly EstimateSource[], choice: B
       {
         sources,
         price,
-        ...(shared.length > 0 ? { sandShare: sandShareIn(sources, shared[0].name) } : {}),
+        ...(shared.length > 0 ? { shares: sharesIn(sources, shared[0].name) } : {}),
         answers: { ...answers, [bidHead.number.key]: Number(number) },
         alternates,
         draws: drawsOf(answers),

@@ -17,6 +17,7 @@ const say = {
     fence: "Fence",
     holes: "Posts and holes",
     gates: "Gates",
+    base: "Base",
     footing: "Footing",
     hauling: "Hauling",
     supplies: "Layout supplies",
@@ -48,9 +49,9 @@ export function moreView(context: Context): TemplateResult {
   </details>`;
 }
 
-/** The count of a place in a list is asked for when the place is in use, or a count was set for it. */
+/** The count of a place in a list, or of a truck's base, is asked for when the place is in use, or a count was set for it. */
 function applies({ key, insteadOf, onHandOf }: Field, answers: Job): boolean {
-  const place = onHandOf ?? key.replace(/_use$/, "");
+  const place = onHandOf ?? key.replace(/^base_|_use$/g, "");
   const isPlace = (onHandOf ?? insteadOf) !== undefined && place in answers && /_\d$/.test(place);
   return !isPlace || (answers[place] ?? "") !== "" || (answers[key] ?? "") !== "";
 }

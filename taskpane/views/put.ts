@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { address } from "../../src/sheets/address";
-import { answersOf, type SheetAnswer } from "../../src/sheets/answers";
+import { type SheetAnswer } from "../../src/sheets/answer-terms";
+import { answersOf } from "../../src/sheets/answers";
 import { liveFormula } from "../../src/sheets/formula";
 import { feetInches } from "../../src/units/feet-inches";
 import { number } from "../shown";

@@ -11,8 +11,10 @@ import { type PostWork } from "../../src/estimate/post-work";
 import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
 import { type Estimate } from "../../src/estimate/estimate";
+import { type LaidLayer } from "../../src/estimate/layers";
 import { gateCautions } from "../../src/estimate/gate-cautions";
 import {
+  baseSentence,
   onHandSentence,
   openingsSentence,
   otherSizesSentence,
@@ -36,7 +38,7 @@ const say = {
     "panel arena": "Panels and gates",
     "post arena": "Posts, rails and gates",
   } as Record<Structure, string>,
-  footing: "Footing and trucks",
+  footing: "Base, footing and trucks",
   money: "Money",
   add: {
     panel: "Add another length",
@@ -98,8 +100,9 @@ export function questionsView(context: Context): TemplateResult {
     </section>
     <section>
       <h2>${say.footing}</h2>
-      ${of("footing").map(one)}${slotsView(context, "truck")}
+      ${of("base", "footing").map(one)}${slotsView(context, "truck")}
       <div class="answer ${old ? "old" : ""}" role="status">
+        ${result ? baseView(result.made.base, Number(panel.state.good.base_depth)) : nothing}
         <p class="said">${result ? unbroken(sandSentence(result.made.sand)) : say.none}</p>
         <p class="refusal">${result ? sandWarnings(result.made.sand, Number(panel.state.good.depth)).join(" · ") : nothing}</p>
       </div>
@@ -136,13 +139,18 @@ export function questionView(
   });
 }
 
+function baseView(base: LaidLayer, depth: number): TemplateResult | typeof nothing {
+  const said = baseSentence(base, depth);
+  return said ? html`<p class="said">${unbroken(said)}</p>` : nothing;
+}
+
 /** What more is to be said of a fence: its panels on hand and its gates, or how its posts are set. */
-function fenceView(context: Context, { pen, sand, work }: Estimate): TemplateResult | typeof nothing {
+function fenceView(context: Context, { pen, base, sand, work }: Estimate): TemplateResult | typeof nothing {
   if (work) return postsView(context, work);
   if (pen.structure !== "panel pen") return nothing;
   const said = [onHandSentence(pen), openingsSentence(pen)].filter(Boolean);
   return html`${said.map((one) => html`<p class="beside">${unbroken(one)}</p>`)}
-  ${gateCautions(pen, sand.delivered).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
+  ${gateCautions(pen, base.delivered + sand.delivered).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }
 
 /** How the posts are set, what decides the rails, and what to think over. */

@@ -88,6 +88,19 @@ describe("ways under a budget", () => {
     expect(fences.flat().filter((said) => /^a (panel|post) pen$/.test(said))).toHaveLength(1);
   });
 
+  it("are a thinner base down to 4 in, and none, its fabric with it", () => {
+    const job = { ...newJob(), truck_1: null, base_depth: 6, fabric: "under the base" };
+    const ways = (changes: object) =>
+      waysUnder({ ...job, ...changes }, examplePrices).filter(({ words }) => words.endsWith(" base"));
+    const said = (changes: object) => ways(changes).map(({ words }) => words.replace(" in of base", ""));
+    expect(said({})).toEqual(["no base", "4", "5"]);
+    expect(said({ base_depth: 5 })).toEqual(["no base", "4"]);
+    expect(said({ base_depth: 3 })).toEqual(["no base"]);
+    expect(said({ base_depth: 0 })).toEqual([]);
+    const [{ price }] = ways({});
+    expect(price).toBe(repriced({ ...newJob(), truck_1: null }, {}, examplePrices).price);
+  });
+
   it("are the owner's own work, which saves every hour", () => {
     const way = waysUnder(newJob(), examplePrices).find(({ words }) => words === "the owner doing the work")!;
     const line = (made: typeof way.made) => made!.lines.find(({ key }) => key === "labor");

@@ -4,13 +4,14 @@ import {
   otherSizesSentence,
   penSentence,
   piecesSentence,
+  baseSentence,
   sandSentence,
   sandWarnings,
 } from "../../src/estimate/sentences";
-import { type Sand } from "../../src/estimate/sand";
+import { type LaidLayer } from "../../src/estimate/layers";
 import { penOf } from "../drawing/pens";
 
-const sand = (given: Partial<Sand>): Sand => ({
+const sand = (given: Partial<LaidLayer>): LaidLayer => ({
   need: 37.3,
   counts: [null, null, null, null],
   trucks: [null, null, null, null],
@@ -99,6 +100,13 @@ describe("sand in a builder's words", () => {
     expect(
       sandSentence(sand({ counts: [0, null, null, null], trucks: [10, null, null, null], delivered: 0, overPercent: -100, depthLoose: 0, depthSettled: 0 })),
     ).toBe("No load: 0 yards, 100 % short, 0 in loose");
+  }); // prettier-ignore
+
+  it("says of a base the same, as deep as it lies compacted, and in how many lifts; nothing where there is none", () => {
+    const given = { counts: [3, null, null, null], trucks: [16, null, null, null], delivered: 48, overPercent: 2, depthSettled: 4.12 };
+    expect(baseSentence(sand(given), 4)).toBe("Base, three 16s: 48 yards, 2 % over, 4 1/8 in compacted");
+    expect(baseSentence(sand(given), 6)).toMatch(/4 1\/8 in compacted in two lifts$/);
+    expect(baseSentence(sand({ need: 0, delivered: 0, overPercent: null }), 0)).toBe("");
   }); // prettier-ignore
 
   it("warns of more than 10 % over, else of more than 6 in, as the sheet does", () => {

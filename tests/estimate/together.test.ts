@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { estimate, totalOf } from "../../src/estimate/estimate";
 import { fieldOf } from "../../src/estimate/fields";
 import { newJob, type Job } from "../../src/estimate/job";
+import { ownLoads } from "../../src/estimate/layers";
 import { messages } from "../../src/estimate/messages";
 import { examplePrices } from "../../src/estimate/prices";
 import { together } from "../../src/estimate/together";
@@ -22,10 +23,7 @@ describe("several estimates priced as one", () => {
       fc.property(randomJob, randomPrices, randomOwn, (some, prices, typed) => {
         const job: Job = {
           ...some,
-          truck_1_use: null,
-          truck_2_use: null,
-          truck_3_use: null,
-          truck_4_use: null,
+          ...Object.fromEntries(ownLoads.map((key) => [key, null])),
         };
         const own = ownFor(job, typed);
         const alone = totalOrRefusal(() => totalOf(estimate(job, prices, own)));
@@ -45,9 +43,21 @@ describe("several estimates priced as one", () => {
     expect(load.quantity).toBe(1);
     expect(linesOf([small, small, small], "truck_1")).toMatchObject([{ of: null, quantity: 2 }]);
     const made = together([{ job: small }, { job: small }, { job: small }], examplePrices);
-    expect(made.sand.need).toBeCloseTo(3 * made.alone[0].sand.need, 9);
-    expect(made.sand.delivered).toBe(32);
+    expect(made.ground.sand.need).toBeCloseTo(3 * made.alone[0].sand.need, 9);
+    expect(made.ground.sand.delivered).toBe(32);
     expect(linesOf([small, small, small], "sand")[0].quantity).toBeCloseTo(32 * 1.35, 9);
+  });
+
+  it("counts the loads of base of all of them once, apart from those of sand", () => {
+    const small = jobOf({ size: 35, base_depth: 3 });
+    const made = together([{ job: small }, { job: small }, { job: small }], examplePrices);
+    const { base, sand } = made.ground;
+    expect(base.need).toBeCloseTo(3 * made.alone[0].base.need, 9);
+    expect([base.delivered, sand.delivered]).toEqual([32, 32]);
+    expect(made.lines.filter(({ key }) => key === "truck_1")).toMatchObject([{ of: null, quantity: 4 }]);
+    expect(linesOf([small, small, small], "base")[0].quantity).toBeCloseTo(32 * 1.4, 9);
+    const own = { job: { ...small, base_truck_1_use: 1 } };
+    expect(() => together([own, { job: small }], examplePrices)).toThrow(messages.ownLoads);
   });
 
   it("moves crew and machines once, charges the least once and rounds once", () => {

@@ -131,11 +131,16 @@ describe("documents in the panel", () => {
     const choices = offered(source, [other]);
     expect(choices.map(({ name }) => name)).toEqual([
       "Footing 4 in deep instead of 3 in",
+      "A compacted base, 4 in deep",
       "A 12 ft gate instead of 10 ft",
       'The panel pen "Behind the barn" built with it',
     ]);
     const priced = pricedFor(book, source, choices);
-    const deeper = estimate({ ...source.job, depth: 4 }, book.prices).charges.total;
-    expect(priced[0].difference).toBe(deeper.minus(source.made.charges.total).toNumber());
+    ["depth", "base_depth"].forEach((key, k) => {
+      const deeper = estimate({ ...source.job, [key]: 4 }, book.prices).charges.total;
+      expect(priced[k].difference).toBe(deeper.minus(source.made.charges.total).toNumber());
+    });
+    const based = { ...source, job: { ...source.job, base_depth: 4 } };
+    expect(offered(based, []).map(({ name }) => name)).toContain("Base 6 in deep instead of 4 in");
   });
 });

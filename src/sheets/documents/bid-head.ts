@@ -1,9 +1,10 @@
 import { planDrawing } from "../../drawing/plan";
+import { comes } from "../../estimate/layers";
 import { penSentence } from "../../estimate/sentences";
 import { type Pen } from "../../estimate/pen";
 import { type PlanPicture } from "../plan";
 import { bidHead, scopeEntry } from "./bid-entries";
-import { sandOf, scopeOf, sizesOf } from "./bid-scope";
+import { layerOf, scopeOf, sizesOf } from "./bid-scope";
 import { type BidData } from "./bid";
 import { messages } from "./messages";
 import { businessRows, pairRow, sourceRow } from "./letter-head";
@@ -25,15 +26,16 @@ export function bidHeadRows(sources: BidData["sources"], answers: BidData["answe
   ];
 }
 
-/** What is built, estimate by estimate: in words, its sizes and its sand, with its plan beside them. */
-export const scopeRows = ({ sources, sandShare }: BidData): Row[] =>
+/** What is built, estimate by estimate: in words, its sizes, its base and its sand, with its plan beside them. */
+export const scopeRows = ({ sources, shares }: BidData): Row[] =>
   sources.flatMap((source, k) => {
     const title = sources.length > 1 ? say.builtOf(k + 1, String(source.job.job_name ?? source.name)) : say.built;
     const rows: Row[] = [
       ...scopeOf(source).map((words, p) =>
         paragraphRow(scopeEntry(k + 1, p + 1), words, { across: 3 })),
       ...sizesOf(source).map(({ label, says }) => factRow(label, () => says, { across: 3 })),
-      factRow(say.sand, () => sandOf(source, sandShare), { across: 3 }),
+      ...(comes(source.made.base) ? [factRow(say.base, () => layerOf(source, "base", shares?.base), { across: 3 })] : []),
+      factRow(say.sand, () => layerOf(source, "sand", shares?.sand), { across: 3 }),
     ];
     return [headingRow(title), gap(3), ...besidePlan(rows, planOf(source.made.pen))];
   }); // prettier-ignore

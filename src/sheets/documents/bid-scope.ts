@@ -1,9 +1,11 @@
-import { fieldsOf } from "../../estimate/fields";
+import { fabricPlaces, fieldsOf } from "../../estimate/fields";
 import { figureFields } from "../../estimate/figure-list";
 import { answerOf, choiceOf, type Job } from "../../estimate/job";
+import { baseLayer, type Material } from "../../estimate/layers";
 import { settingSentence } from "../../estimate/post-sentences";
 import { type PostWork } from "../../estimate/post-work";
 import { countInWords, penSentence } from "../../estimate/sentences";
+import { inchesAlone } from "../../units/feet-inches";
 import { call, operate, over, pen, text, times, when, type Expression } from "../expression";
 import { cellOf, type EstimateSource } from "./source";
 
@@ -22,29 +24,44 @@ export const sizesOf = (source: EstimateSource): { label: string; says: Expressi
       says: pen("FEET_INCHES", cellOf(source, key)),
     }));
 
+/** The figure of a layer's depth, and how it then lies. */
+const lying: Record<Material, [depth: string, word: string]> = {
+  base: ["base_depth_settled", "compacted"],
+  sand: ["depth_loose", "loose"],
+};
+
 /**
- * The sand in yards and how deep it lies loose, to the quarter inch, live; a pen without sand says so. Where the loads
- * are shared with other pens, `share` is what is delivered for each yard needed, and the pen has that of its own need.
+ * A layer in yards and how deep it lies, to the quarter inch, live; a pen without it says so. Where the loads are
+ * shared with other pens, `share` is what is delivered for each yard needed, and the pen has that of its own need.
  */
-export function sandOf(source: EstimateSource, share?: Expression): Expression {
-  const alone = cellOf(source, "sand_delivered");
-  const delivered = share ? times(cellOf(source, "sand_need"), share) : alone;
-  const loose = cellOf(source, "depth_loose");
-  const lies = share ? over(times(loose, delivered), alone) : loose;
+export function layerOf(source: EstimateSource, material: Material, share?: Expression): Expression {
+  const [depth, word] = lying[material];
+  const alone = cellOf(source, `${material}_delivered`);
+  const delivered = share ? times(cellOf(source, `${material}_need`), share) : alone;
+  const deep = cellOf(source, depth);
+  const lies = share ? over(times(deep, delivered), alone) : deep;
   const yards = call("ROUND", delivered, 0);
-  const depth = over(call("ROUND", times(lies, 4), 0), 4);
+  const inches = over(call("ROUND", times(lies, 4), 0), 4);
   return when(
     operate(alone, ">", 0),
-    text("about ", yards, " cubic yards, about ", depth, " in loose"),
+    text("about ", yards, " cubic yards, about ", inches, ` in ${word}`),
     "none",
   );
+}
+
+/** The base in words, to go on with: " 4 in compacted base on road fabric."; nothing where none was asked for. */
+function baseWords(job: Job): string {
+  const depth = Number(job[baseLayer.depth]);
+  if (!(depth > 0)) return "";
+  const fabric = choiceOf(job, "fabric") === fabricPlaces[1] ? " on road fabric" : "";
+  return ` ${inchesAlone(depth, 8, "words")} compacted base${fabric}.`;
 }
 
 /** The work in words, as the job leads to it: what is built, how posts and rails are set, what is done besides. */
 export function scopeOf({ job, made, sheet }: EstimateSource): string[] {
   const asked = fieldsOf(sheet.structure).some(({ key }) => key === "purpose");
   const what = `${capital(sheet.structure)}${asked ? ` for ${choiceOf(job, "purpose")}` : ""}`;
-  const built = `${what}. ${capital(penSentence(made.pen))}.`;
+  const built = `${what}. ${capital(penSentence(made.pen))}.${baseWords(job)}`;
   return [built, ...(made.work ? postWords(job, made.work) : []), words.done];
 }
 

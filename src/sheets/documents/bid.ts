@@ -1,4 +1,5 @@
 import { type FieldValue } from "../../estimate/fields";
+import { type Material } from "../../estimate/layers";
 import { type Expression } from "../expression";
 import { type SheetPlan } from "../plan";
 import { bidCountsOn, bidTerms, businessEntries } from "./bid-entries";
@@ -17,7 +18,7 @@ export interface BidData {
   /** The cell that holds the price: the total of the one estimate, or of the sheet that brings several together. */
   price: Expression;
   /** Of several estimates whose loads are shared: the yards delivered for each yard that they need. */
-  sandShare?: Expression;
+  shares?: Record<Material, Expression>;
   /** The bid's own entries by key. */
   answers: Readonly<Record<string, FieldValue>>;
   /** What else could be built, each with its price plus or minus. */

@@ -1,4 +1,6 @@
 import { boughtItems } from "../../estimate/bought-items";
+import { type PriceKind } from "../../estimate/prices";
+import { layers, type Material } from "../../estimate/layers";
 import { type Place } from "../address";
 import { call, cell, number, over, plus, text, times, type Expression } from "../expression";
 import { type FilledRequest } from "./read-request";
@@ -17,11 +19,16 @@ export interface CloseOutItem {
   /** What tickets call it. */
   name: string;
   unit: string;
-  sand: boolean;
+  /** The layer it belongs to: base and sand are counted by tickets in tons or in cubic yards. */
+  material?: Material;
   /** Live sums over the estimates and over the orders; 0 where none has it. */
   bid: { quantity: Expression; money: Expression };
   ordered: { quantity: Expression; money: Expression };
 }
+
+/** The layer that an item of the prices belongs to. */
+const materialOf = (item: PriceKind): Material | undefined =>
+  layers.find(({ items }) => Object.values(items).includes(item))?.material;
 
 const zero: Expression = { kind: "constant", value: 0 };
 const total = (some: Expression[]) => (some.length > 0 ? plus(some[0], ...some.slice(1)) : zero);
@@ -46,11 +53,11 @@ export function closeOutItems(sources: readonly EstimateSource[], orders: readon
     ...bought.map(({ name, unit, item }) => ({
       name: ticketName(name),
       unit,
-      sand: item.startsWith("sand"),
+      material: materialOf(item),
     })),
-    ...[...new Map(others.map((one) => [one.name.toLowerCase(), { ...one, sand: false }])).values()],
+    ...[...new Map(others.map((one) => [one.name.toLowerCase(), { ...one, material: undefined }])).values()],
   ];
-  return names.map(({ name, unit, sand }): CloseOutItem => {
+  return names.map(({ name, unit, material }): CloseOutItem => {
     const from = known.get(name.toLowerCase())?.from ?? [];
     const own = ordered.filter((one) => one.name.toLowerCase() === name.toLowerCase());
     const inBid = (part: string) =>
@@ -58,7 +65,7 @@ export function closeOutItems(sources: readonly EstimateSource[], orders: readon
     return {
       name,
       unit,
-      sand,
+      material,
       bid: { quantity: inBid("quantity"), money: inBid("amount") },
       ordered: {
         quantity: total(own.map(({ quantity }) => quantity)),
@@ -68,10 +75,10 @@ export function closeOutItems(sources: readonly EstimateSource[], orders: readon
   });
 }
 
-/** What tickets say of an item, live: `of` is its cell, `tonsPerCy` that of the sand's weight. */
+/** What tickets say of an item, live: `of` is its cell, `tonsPerCy` that of what a cubic yard of its layer weighs. */
 export function ticketSums(
   log: TicketLog,
-  { unit, sand }: CloseOutItem,
+  { unit, material }: CloseOutItem,
   of: Expression,
   tonsPerCy: Expression,
 ): { delivered: Expression; money: Expression; billed: Expression } {
@@ -80,7 +87,7 @@ export function ticketSums(
   );
   const is = text("=", of);
   const counted = (wanted: string) => call("SUMIFS", quantities, items, is, units, wanted);
-  const delivered = !sand
+  const delivered = !material
     ? call("SUMIFS", quantities, items, is)
     : unit === "ton"
       ? plus(counted("ton"), times(counted("cu yd"), tonsPerCy))

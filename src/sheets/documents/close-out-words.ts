@@ -18,6 +18,7 @@ export const closeOutWords = {
   otherTickets: "Tickets for anything else",
   all: "All",
   sand: "Sand",
+  base: "Base",
   tonsPerCy: "Weight, tons in a cubic yard",
   area: "Built area, sq ft",
   asked: "Depth in the bid, loose, in",

@@ -1,22 +1,9 @@
 import { type FieldValue } from "../../estimate/fields";
 import { put } from "../estimate-cells";
-import {
-  call,
-  cell,
-  minus,
-  number,
-  operate,
-  over,
-  pen,
-  plus,
-  range,
-  times,
-  when,
-  type Expression,
-  type Term,
-} from "../expression";
+import { call, cell, minus, number, operate, plus, range, when, type Expression } from "../expression";
 import { type PlanCell, type SheetPlan } from "../plan";
 import { type StyleName } from "../styles";
+import { factsEach, layerFacts, layersIn, type LayerFact } from "./close-out-layers";
 import { ticketSums, type CloseOutItem } from "./close-out-lines";
 import { closeOutWords as say } from "./close-out-words";
 import { moneyEntry, textEntry, type Entry } from "./entries";
@@ -52,19 +39,23 @@ export interface CloseOut {
 }
 
 const at = (row: number, column: number) => cell({ row, column });
-const total = (some: Expression[]) => plus(some[0], ...some.slice(1));
 const cents = (money: Expression) => call("ROUND", money, 2);
 
 /**
- * The sheet that settles a job: each item's bid, orders, tickets and invoices beside one another, the depth that the
- * delivered sand gave, and what is left to bill. Every figure follows its estimates, orders and tickets.
+ * The sheet that settles a job: each item's bid, orders, tickets and invoices beside one another, the depth that
+ * each delivered layer gave, and what is left to bill. Every figure follows its estimates, orders and tickets.
  */
 export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: string): SheetPlan {
   const afterItems = rows.first + items.length;
   const blocks = afterItems + 3;
-  const factor = at(blocks + 1, columns.bid);
-  const lines = items.flatMap((item, k) => itemCells(rows.first + k, item, log, factor));
-  const facts = sandFacts(sources, items, blocks + 1);
+  const shown = layersIn(items);
+  const blockOf = (k: number) => blocks + k * (factsEach + 2);
+  const factorOf = ({ material }: CloseOutItem) =>
+    at(blockOf(Math.max(0, shown.findIndex((layer) => layer.material === material))) + 1, columns.bid);
+  const lines = items.flatMap((item, k) => itemCells(rows.first + k, item, log, factorOf(item)));
+  const came = items.map((item, k) => ({ item, delivered: at(rows.first + k, columns.delivered) }));
+  const facts = shown.map((layer, k) =>
+    layerFacts(layer, sources, came, (place) => at(blockOf(k) + 1 + place, columns.bid)));
   const bill = billFacts(entries, blocks + 1, afterItems + 1);
   const title = when(operate(cellOf(sources[0], "job_name"), "=", ""), "", cellOf(sources[0], "job_name"));
   const [closedOn] = closeOutEntries;
@@ -82,11 +73,10 @@ export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: s
       ...say.heads.map((head, k) => put(rows.heads, k + 1, head, k === 0 ? "heading" : k === 1 ? "headingCenter" : "headingRight")),
       ...lines,
       ...totalCells(afterItems, log),
-      { ...put(blocks, columns.item, say.sand, "section"), across: 3 },
       { ...put(blocks, columns.bidMoney, say.bill, "section"), across: 5 },
-      ...facts,
+      ...facts.flatMap((some, k) => layerCells(some, say[shown[k].material], blockOf(k))),
       ...bill,
-      ...keyCells(blocks + 1),
+      ...keyCells(facts, blockOf),
     ],
     columns: [14, 28, 7, 10, 10, 10, 11, 13, 12, 12, 12, 14].map((width, k) => ({
       width, ...(k === 0 ? { hidden: true } : {}),
@@ -95,7 +85,7 @@ export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: s
     heights: { [rows.title]: 24 },
     frozenRows: rows.first,
     print: {
-      area: { top: rows.title, left: columns.item, bottom: blocks + 7, right: columns.moreMoney },
+      area: { top: rows.title, left: columns.item, bottom: blockOf(shown.length) - 2, right: columns.moreMoney },
       landscape: true,
       pages: { wide: 1, tall: 2 },
       repeatRows: 1,
@@ -141,44 +131,25 @@ function totalCells(row: number, log: TicketLog): PlanCell[] {
   ];
 } // prettier-ignore
 
-/** The keys of the two blocks that stand beside one another, by the rows below their headings. */
-const blockKeys: readonly [figure: string, money: string][] = [
-  ["tons_per_cy", "contract"],
-  ["built_area", "changes"],
-  ["depth_bid", "extras"],
-  ["came_yards", "paid"],
-  ["came_tons", "left"],
-  ["depth_came", "unbilled"],
-  ["depth_more", "cost_more"],
+/** The keys of what is billed, by the rows beside the first layer's figures. */
+const billKeys = ["contract", "changes", "extras", "paid", "left", "unbilled", "cost_more"];
+
+const keyCells = (facts: readonly LayerFact[][], blockOf: (k: number) => number): PlanCell[] =>
+  facts.flatMap((some, k) =>
+    some.map(({ key }, place) => {
+      const money = k === 0 ? ` money=${billKeys[place]}` : "";
+      return put(blockOf(k) + 1 + place, columns.key, `figure=${key}${money}`, "key");
+    }),
+  );
+
+/** A layer's figures under its name. */
+const layerCells = (facts: readonly LayerFact[], name: string, row: number): PlanCell[] => [
+  { ...put(row, columns.item, name, "section"), across: 3 },
+  ...facts.flatMap(({ label, says }, k) => [
+    { ...put(row + 1 + k, columns.item, label, "label"), across: 2 },
+    put(row + 1 + k, columns.bid, says, "figure"),
+  ]),
 ];
-
-const keyCells = (row: number): PlanCell[] =>
-  blockKeys.map(([figure, money], k) => put(row + k, columns.key, `figure=${figure} money=${money}`, "key"));
-
-/** The sand that came in cubic yards and tons, and the depth that it gives on the built area. */
-function sandFacts(sources: readonly EstimateSource[], items: readonly CloseOutItem[], row: number): PlanCell[] {
-  const [factor, area, depth, yards, gave] = [0, 1, 2, 3, 5].map((k) => at(row + k, columns.bid));
-  const areas = sources.map((source) => cellOf(source, "area"));
-  const deep = sources.map((source, k) => times(cellOf(source, "depth_loose"), areas[k]));
-  const came = items.flatMap(({ sand, unit }, k) => {
-    if (!sand) return [];
-    const delivered = at(rows.first + k, columns.delivered);
-    return [unit === "ton" ? over(delivered, factor) : delivered];
-  });
-  const fact = (k: number, label: string, says: Term): PlanCell[] => [
-    { ...put(row + k, columns.item, label, "label"), across: 2 },
-    put(row + k, columns.bid, says, "figure"),
-  ];
-  return [
-    ...fact(0, say.tonsPerCy, cellOf(sources[0], "tons_per_cy")),
-    ...fact(1, say.area, total(areas)),
-    ...fact(2, say.asked, over(total(deep), area)),
-    ...fact(3, say.came, came.length > 0 ? total(came) : 0),
-    ...fact(4, say.cameTons, times(yards, factor)),
-    ...fact(5, say.gave, pen("DEPTH", yards, area)),
-    ...fact(6, say.offDepth, minus(gave, depth)),
-  ];
-} // prettier-ignore
 
 /** Contract, changes and what was paid, what is left to bill, and what the material came to. */
 function billFacts(entries: CloseOut["entries"], row: number, totals: number): PlanCell[] {

@@ -23,8 +23,8 @@ import {
 } from "./rows";
 import { cellOf, exampleLines, type EstimateSource } from "./source";
 
-/** What is said of each size as it is built, where its structure has it. */
-const builtKeys = ["built_length", "built_width", "pin_circle", "post_circle", "inside_clear", "clear_length", "clear_width", "distance_around", "area", "posts", "sand_delivered"]; // prettier-ignore
+/** What is said of each size as it is built, where it has any of it. */
+const builtKeys = ["built_length", "built_width", "pin_circle", "post_circle", "inside_clear", "clear_length", "clear_width", "distance_around", "area", "posts", "base_delivered", "sand_delivered"]; // prettier-ignore
 
 /** The first column of the sizes. */
 const first = columns.item + 1;
@@ -83,7 +83,7 @@ function sizeRows(all: Compared, source: EstimateSource): Row[] {
   const budgetCell = cellOf(source, "budget");
   const figures = found.map(({ made, answers }) => (made ? figuresOf({ ...job, ...answers }, made) : {}));
   const figure = (key: string) => (k: number) => figures[k][key] ?? "";
-  const shown = builtKeys.filter((key) => figures.some((some) => key in some));
+  const shown = builtKeys.filter((key) => figures.some((some) => Boolean(some[key])));
   const price = (at: At, k: number) => under(at, "price", k);
   const priced = (at: At, k: number, then: Term) => blankUnless(isNumber(price(at, k)), then);
   const budget = (at: At) => at("budget");

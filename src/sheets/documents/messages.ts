@@ -1,3 +1,5 @@
+import { type Material } from "../../estimate/layers";
+
 /** What the documents over estimates can say to a user, beside the words of each in its own file. */
 export const messages = {
   outOfDate: "OUT OF DATE: the estimate has moved on since this was written. Write it again.",
@@ -14,6 +16,7 @@ export const messages = {
     job: "Job",
     built: "What we build",
     builtOf: (place: number, job: string) => `What we build (${place}): ${job}`,
+    base: "Base stone",
     sand: "Footing sand",
     price: "Price for all of the above",
     alternates: "If you would rather: price plus or minus",
@@ -66,14 +69,15 @@ export const messages = {
     over: (names: readonly string[]) =>
       `Priced as one: ${names.join(", ")}. For the house, not for the customer.`,
     inHouse: "For the house: cost and markup",
-    sand: "Sand of all",
-    need: "sand needed, cu yd",
+    ofAll: (material: Material) => (material === "base" ? "Base of all" : "Sand of all"),
+    need: (material: Material) => `${material} needed, cu yd`,
     loads: (key: string) => `Loads of ${key.replace("_", " ")}`,
+    baseLoads: (key: string) => `Loads of base, ${key.replace("_", " ")}`,
     mobilization: "Mobilization, once",
     holes: "Holes among them",
     taxed: "Taxed lines, the shared ones not among them",
     common: "Taken from the first estimate",
-    differ: "OUT OF DATE: the estimates no longer agree on what is charged or on trucks and sand.",
+    differ: "OUT OF DATE: the estimates no longer agree on what is charged or on trucks, base and sand.",
   },
   lacks: (sheet: string, what: string) =>
     `"${sheet}" has no cell for ${what}. Put its keys back, or write the estimate again.`,

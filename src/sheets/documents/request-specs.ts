@@ -31,6 +31,8 @@ const entries: Record<string, Entry> = Object.fromEntries(
     textEntry("fastener_kind", "Fasteners: kind", "Sujetadores: tipo", "hot-dip galvanized"),
     textEntry("sand_kind", "Sand: kind", "Arena: tipo", "washed, hard, angular, no clay or stones"),
     textEntry("stone_kind", "Stone: kind", "Grava: tipo", "crushed, 3/4 in, washed"),
+    textEntry("base_kind", "Base stone: kind", "Base: tipo", "crushed, 3/4 in and finer with its fines, compacts firm"),
+    textEntry("fabric_kind", "Road fabric: kind", "Geotextil: tipo", "woven, for roads"),
     textEntry("haul_kind", "Loads: of what", "Viajes: de qué", "footing sand"),
     textEntry("paint_kind", "Paint: color", "Pintura: color", "white or pink"),
   ].map((one) => [one.key, one]),
@@ -63,6 +65,9 @@ function partsOf({ item, size }: PricedItem): readonly Part[] {
     fastener: [{ key: "fastener_kind" }],
     sand_ton: ["loose, by the ton", { key: "sand_kind" }],
     sand_yard: ["loose, by the cubic yard", { key: "sand_kind" }],
+    base_ton: ["loose, by the ton", { key: "base_kind" }],
+    base_yard: ["loose, by the cubic yard", { key: "base_kind" }],
+    fabric: [{ key: "fabric_kind" }],
     stone: [{ key: "stone_kind" }],
     haul: [`truck of ${size} cu yd`, { key: "haul_kind" }],
     paint: [{ key: "paint_kind" }],
@@ -88,7 +93,9 @@ export function specDefaults(
   const apart = jobs.length > 0 && jobs.every(({ gate_hardware }) => gate_hardware === "bought apart");
   const paired = jobs.some(({ gates_of_two }) => (gates_of_two ?? null) !== null);
   const pipes = items.some(({ item }) => item.startsWith("rail ") && item.endsWith("pipe"));
+  const hasBase = items.some(({ item }) => item.startsWith("base_"));
   const known: Record<string, string> = {
+    ...(hasBase && { haul_kind: "base stone and footing sand, each on its own truck" }),
     ...(apart && { leaf_kind: "tube gate" }),
     gate_swing:
       hands.length === 1 && !paired ? `hinges ${hands[0]}, seen from outside` : "right and left hand",

@@ -1,6 +1,8 @@
-import { fields, slotKeys, type Field } from "../../estimate/fields";
+import { slotKeys } from "../../estimate/fields";
+import { baseLayer, layers } from "../../estimate/layers";
 import { figureField } from "../../estimate/figure-list";
 import { lineSectionsOf, type LineSection } from "../../estimate/own-lines";
+import { inCommon } from "../../estimate/together";
 import { columns, type ColumnName } from "../estimate-layout";
 import { type Place } from "../address";
 import { messages as sheetMessages } from "../messages";
@@ -12,17 +14,11 @@ export const everySection = "post pen";
 
 /** The lines that estimates priced as one share, in the order of their sections. */
 export const sharedLines: Partial<Record<LineSection, readonly string[]>> = {
+  base: ["base"],
   footing: ["sand"],
   hauling: slotKeys("truck"),
   equipment: ["mobilization"],
 };
-
-/** What comes on top of the lines, and what must be alike in all the estimates: it is taken from the first. */
-export const inCommon: readonly Field[] = fields.filter(
-  ({ key, section }) =>
-    section === "charges" ||
-    ["sand_unit", "tons_per_cy", "short", "burden", ...slotKeys("truck")].includes(key),
-);
 
 /** One row of the sheet: what it is called, and the keys of its cells by their columns. */
 export interface TogetherRow {
@@ -50,6 +46,7 @@ const figure = (key: string): TogetherRow => {
 };
 
 const shared: Record<string, string> = {
+  base: sheetMessages.baseItem,
   sand: sheetMessages.sandItem,
   mobilization: messages.together.mobilization,
 };
@@ -76,9 +73,15 @@ export function togetherRows(sources: readonly EstimateSource[]): TogetherRow[] 
   ];
   return [
     { label: "", keys: { item: "differs" } },
-    { label: messages.together.sand, heading: true, keys: {} },
-    ...each(messages.together.need, "need", "quantity"),
-    ...["sand_need", "sand_delivered"].map(figure),
+    ...layers.flatMap(({ material }) => [
+      { label: messages.together.ofAll(material), heading: true, keys: {} },
+      ...each(messages.together.need(material), `${material}_need`, "quantity"),
+      ...[`${material}_need`, `${material}_delivered`].map(figure),
+    ]),
+    ...slotKeys("truck").map((key) => ({
+      label: messages.together.baseLoads(key),
+      keys: { quantity: `${baseLayer.loadsOf(key)}_count` },
+    })),
     ...lineSectionsOf(everySection).flatMap(section),
     { label: messages.together.taxed, heading: true, keys: {} },
     ...sources.map(({ name }, k) => ({

@@ -1,12 +1,15 @@
 import { slotKeys } from "../../estimate/fields";
+import { layers, type Layer, type Material } from "../../estimate/layers";
 import { lineSectionsOf } from "../../estimate/own-lines";
+import { inCommon } from "../../estimate/together";
 import { columns, type ColumnName } from "../estimate-layout";
 import { put } from "../estimate-cells";
 import { lineFormulas } from "../estimate-formulas";
+import { haulFormulas } from "../layer-formulas";
 import {
-  call, cell, expression, minus, number, operate, over, pen, plus, range, times, when, type Expression,
+  call, cell, expression, minus, number, operate, over, plus, range, when, type Expression,
 } from "../expression"; // prettier-ignore
-import { above, blankUnless, cellsOf, isNumber, slotCount, sum, type Sheet } from "../formula-terms";
+import { above, blankUnless, cellsOf, isNumber, sum, type Sheet } from "../formula-terms";
 import { type PlanCell, type SheetPlan } from "../plan";
 import { type PricesLayout } from "../prices-layout";
 import { type StyleName } from "../styles";
@@ -14,20 +17,12 @@ import { totalFormulas } from "../total-formulas";
 import { marks } from "./marks";
 import { messages } from "./messages";
 import { cellOf, placeIn, type EstimateSource } from "./source";
-import {
-  everySection,
-  firstRow,
-  inCommon,
-  partKey,
-  placesIn,
-  sharedLines,
-  togetherRows,
-} from "./together-rows";
+import { everySection, firstRow, partKey, placesIn, sharedLines, togetherRows } from "./together-rows";
 
 const allShared = Object.values(sharedLines).flat();
 
 /**
- * The sheet that prices several estimates as one, for the house alone: the sand that all need in loads counted once, one
+ * The sheet that prices several estimates as one, for the house alone: the base and the sand that all need in loads counted once, one
  * mobilization, and the charges laid on the lines of all of them once. Everything is live: what is not shared is what
  * the estimates' own sections come to without it.
  */
@@ -98,9 +93,13 @@ export const totalIn = (sources: readonly EstimateSource[], name: string): Expre
   cell({ ...placesIn(togetherRows(sources)).total, sheet: name });
 
 /** The yards that are delivered for each yard needed, by the sheet of that name that prices these estimates as one. */
-export function sandShareIn(sources: readonly EstimateSource[], name: string): Expression {
-  const { sand_delivered, sand_need } = placesIn(togetherRows(sources));
-  return over(cell({ ...sand_delivered, sheet: name }), cell({ ...sand_need, sheet: name }));
+export function sharesIn(sources: readonly EstimateSource[], name: string): Record<Material, Expression> {
+  const places = placesIn(togetherRows(sources));
+  const share = (material: Material) => {
+    const [delivered, need] = ["delivered", "need"].map((what) => places[`${material}_${what}`]);
+    return over(cell({ ...delivered, sheet: name }), cell({ ...need, sheet: name }));
+  };
+  return { base: share("base"), sand: share("sand") };
 }
 
 /** What every keyed cell says. */
@@ -110,7 +109,7 @@ function formulas(sheet: Sheet, sources: readonly EstimateSource[]): Record<stri
   const total = own.reduceRight((then, one) => when(isNumber(one), then, one), totals.total);
   return {
     ...common(sources),
-    ...sandOfAll(sheet, sources),
+    ...groundOfAll(sheet, sources),
     ...linesOfEach(sources),
     ...Object.fromEntries(
       lineSectionsOf(everySection).map((section) => [`sum_${section}`, sectionSum(sheet, section, sources.length)]),
@@ -134,32 +133,25 @@ function common(sources: readonly EstimateSource[]): Record<string, Expression> 
   };
 }
 
-/** The sand of all, the loads that bring it, and the lines that are shared. */
-function sandOfAll(sheet: Sheet, sources: readonly EstimateSource[]): Record<string, Expression> {
-  const { at, orDefault } = cellsOf(sheet);
-  const trucks = slotKeys("truck");
-  const [from, to] = [trucks[0], trucks[trucks.length - 1]].map((key) => sheet.places[key]);
-  const listed = range(from, to);
-  const need = at("sand_need");
-  const delivered = sum(trucks.map((key) => times(number(at(key)), number(at(`${key}_count`)))));
-  const byYard = operate(at("sand_unit"), "=", "cu yd");
+/** The base and the sand of all, the loads that bring them, and the lines that are shared. */
+function groundOfAll(sheet: Sheet, sources: readonly EstimateSource[]): Record<string, Expression> {
+  const { at } = cellsOf(sheet);
   const trips = call("MAX", ...sources.map((source) => number(cellOf(source, "mobilization"))));
-  const counts = trucks.map((key, k) => [
-    `${key}_count`,
-    slotCount(at(key), expression(""), call("INDEX", pen("LOADS", need, listed, at("short")), k + 1)),
-  ]);
+  const ofLayer = (layer: Layer) => {
+    const need = `${layer.material}_need`;
+    return {
+      ...Object.fromEntries(sources.map((source, k) => [partKey(need, k + 1), cellOf(source, need)])),
+      [need]: sum(sources.map((_, k) => at(partKey(need, k + 1)))),
+      ...haulFormulas(sheet, layer),
+    };
+  };
   return {
-    ...Object.fromEntries(sources.map((source, k) => [partKey("need", k + 1), cellOf(source, "sand_need")])),
-    sand_need: sum(sources.map((_, k) => at(partKey("need", k + 1)))),
-    sand_delivered: when(operate(call("COUNTIF", listed, ">0"), "=", 0), need, delivered),
-    ...Object.fromEntries(counts),
-    sand_count: when(byYard, at("sand_delivered"), times(at("sand_delivered"), orDefault("tons_per_cy"))),
+    ...layers.reduce((all, layer) => ({ ...all, ...ofLayer(layer) }), {}),
     mobilization_count: blankUnless(above(trips, 0), trips),
-    ...lineFormulas(sheet, "sand", false, when(byYard, "sand_yard", "sand_ton")),
-    ...trucks.reduce((all, key) => ({ ...all, ...lineFormulas(sheet, key, true, "haul", at(key)) }), {}),
+    ...slotKeys("truck").reduce((all, key) => ({ ...all, ...lineFormulas(sheet, key, true, "haul", at(key)) }), {}),
     ...lineFormulas(sheet, "mobilization", true, "mobilization"),
   };
-}
+} // prettier-ignore
 
 /** What each estimate's sections come to without what is shared, its holes, and what of that is taxed. */
 function linesOfEach(sources: readonly EstimateSource[]): Record<string, Expression> {

@@ -1,5 +1,6 @@
 import { fieldOf, fields, slotKeys, type SlotList } from "../../estimate/fields";
 import { figureFields } from "../../estimate/figure-list";
+import { baseLayer } from "../../estimate/layers";
 import { structures } from "../../estimate/structures";
 import { laidOut, placesOf } from "../estimate-layout";
 
@@ -54,12 +55,18 @@ function readingOfPart(key: string): Reading {
 
 const counts = (list: SlotList) => slotKeys(list).map((key) => `${key}_count`);
 
+const baseLoads = counts("truck").map(baseLayer.loadsOf);
+
 /** Fields that take several cells together. */
 const together: TemplateField[] = [
   { name: "estimate", label: "Name of the estimate's sheet", reading: "text", from: "sheet name", keys: [] },
   { name: "panels", label: "Panels, all lengths", reading: "number", from: "sum", keys: counts("panel") },
   { name: "gates", label: "Gates, all kinds", reading: "number", from: "filled", keys: [...slotKeys("gate"), ...slotKeys("leaf")] },
-  { name: "loads", label: "Truck loads, all trucks", reading: "number", from: "sum", keys: counts("truck") },
+  { name: "loads", label: "Truck loads of sand", reading: "number", from: "sum", keys: counts("truck") },
+  { name: "base loads", label: "Truck loads of base", reading: "number", from: "sum", keys: baseLoads },
+  { name: "all loads", label: "Truck loads of base and sand", reading: "number", from: "sum", keys: [...counts("truck"), ...baseLoads] },
+  { name: "base yards", label: "Base delivered, cu yd", reading: "number", from: "cell", keys: ["base_delivered"] },
+  { name: "base tons", label: "Base delivered, tons", reading: "number", from: "product", keys: ["base_delivered", "base_tons_per_cy"] },
   { name: "sand yards", label: "Sand delivered, cu yd", reading: "number", from: "cell", keys: ["sand_delivered"] },
   { name: "sand tons", label: "Sand delivered, tons", reading: "number", from: "product", keys: ["sand_delivered", "tons_per_cy"] },
 ]; // prettier-ignore

@@ -84,6 +84,18 @@ describe("a bid", () => {
     expect(words).toContain("+Invented pens");
   });
 
+  test("says how deep a compacted base lies only where there is one", () => {
+    const based = bidOf({ ...posts, base_depth: 4, base_settle: 10, fabric: "under the base" });
+    const words = wordsOf(based.sheet);
+    const { delivered, depthSettled } = based.sources[0].made.base;
+    expect(words).toContain("4 in compacted base on road fabric.");
+    expect(words).toContain(
+      `about ${Math.round(delivered)} cubic yards, about ${Math.round(depthSettled * 4) / 4} in compacted`,
+    );
+    expect(wordsOf(bidOf({ ...posts, base_depth: 4.5 }).sheet)).toContain("4 1/2 in compacted base.");
+    expect(wordsOf(bidOf(posts).sheet)).not.toMatch(/compacted base|in compacted|^\s*Base stone$/m);
+  });
+
   test("holds no cost, markup or tax, neither in its cells nor in the file written of it", async () => {
     const { sheet, sources } = bidOf(panels, odd);
     const { lines, charges, sums } = sources[0].made;

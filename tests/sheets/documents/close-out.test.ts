@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { newJob } from "../../../src/estimate/job";
-import { settle, settledSand, type SettledItem, type Ticket } from "../../../src/estimate/settle-up";
+import { settle, settledLayer, type SettledItem, type Ticket } from "../../../src/estimate/settle-up";
 import { contentOfPlans } from "../../../src/sheets/calculate";
 import { closeOutColumns, closeOutPlan } from "../../../src/sheets/documents/close-out";
 import { closeOutItems } from "../../../src/sheets/documents/close-out-lines";
@@ -17,7 +17,16 @@ import { requestOf } from "./requests";
 
 const jobs = [
   { ...newJob(), job_name: "Copperleaf Bend (invented)", gate_1: 10 },
-  { ...newJob(), size: 50, depth: 4, sand_unit: "cu yd", structure: "post pen" },
+  {
+    ...newJob(),
+    size: 50,
+    depth: 4,
+    sand_unit: "cu yd",
+    structure: "post pen",
+    base_depth: 5,
+    base_settle: 10,
+    fabric: "under the base",
+  },
 ];
 const made = requestOf(jobs);
 const offered = readRequest(shownBy(made.sheet)).lines;
@@ -35,7 +44,7 @@ const log = ticketsPlan(
   ["Invented Supply"],
   "Tickets",
 );
-const tonsPerCy = 1.35;
+const tonsPerCy = { sand: 1.35, base: 1.4 };
 
 const money = { contract: 9000, changes: -150.5, extras: 210.25, paid: 4000 };
 const closeOut = closeOutPlan(
@@ -77,10 +86,10 @@ const bidOf = (name: string, part: "quantity" | "amount") =>
     0,
   );
 
-const settledItems: SettledItem[] = items.map(({ name, unit, sand }) => ({
+const settledItems: SettledItem[] = items.map(({ name, unit, material }) => ({
   name,
   unit,
-  sand,
+  material,
   bid: { quantity: bidOf(name, "quantity"), money: Math.round(100 * bidOf(name, "amount")) / 100 },
 }));
 
@@ -95,7 +104,7 @@ const ticket: fc.Arbitrary<Ticket> = fc.record({
 const figure = ({ cells }: DocumentSheet, key: string) => cells[key].value as number;
 
 describe("the close-out of a job", () => {
-  it("settles every item by its tickets as plain code does, sand in tons and yards alike", () => {
+  it("settles every item by its tickets as plain code does, base and sand in tons and yards alike", () => {
     fc.assert(
       fc.property(fc.array(ticket, { maxLength: 40 }), (tickets) => {
         const { values, document, logged } = settledWith(tickets);
@@ -110,10 +119,14 @@ describe("the close-out of a job", () => {
           expect(row[closeOutColumns.billedMoney]).toBe(one.billed.toNumber());
           expect(row[closeOutColumns.moreMoney]).toBe(one.moreMoney.toNumber());
         });
-        const area = made.sources.reduce((sum, { made: { pen: built } }) => sum + built.area, 0);
-        const sand = settledSand(settledItems, settled, tonsPerCy, area);
-        expect(figure(document, "came_yards")).toBeCloseTo(sand.cubicYards, 9);
-        if (sand.cubicYards >= 0) expect(figure(document, "depth_came")).toBeCloseTo(sand.depth, 9);
+        for (const [material, before] of [["sand", ""], ["base", "base_"]] as const) {
+          const on = made.sources.filter(({ made: ground }) => ground[material].delivered > 0);
+          expect(on).toHaveLength(material === "base" ? 1 : 2);
+          const area = on.reduce((sum, { made: { pen: built } }) => sum + built.area, 0);
+          const came = settledLayer(material, settledItems, settled, tonsPerCy, area);
+          expect(figure(document, `${before}came_yards`)).toBeCloseTo(came.cubicYards, 9);
+          if (came.cubicYards >= 0) expect(figure(document, `${before}depth_came`)).toBeCloseTo(came.depth, 9);
+        }
         const cents = (of: (one: Ticket) => number) => Math.round(tickets.reduce((sum, one) => sum + 100 * of(one), 0)) / 100;
         const all = values[5 + items.length + 1];
         expect(all[closeOutColumns.ticketMoney]).toBe(cents(({ amount }) => amount) + 0);
@@ -134,6 +147,9 @@ describe("the close-out of a job", () => {
     expect(figure(document, "left")).toBe(5059.75);
     expect(figure(document, "depth_came")).toBe(0);
     expect(figure(document, "depth_bid")).toBeGreaterThan(3);
+    // 5 in compacted take 5 / 0.9 in loose, and whole loads bring at most 5 % less.
+    expect(figure(document, "base_depth_bid")).toBeGreaterThan((0.95 * 5) / 0.9);
+    expect(figure(document, "base_depth_more")).toBe(-figure(document, "base_depth_bid"));
   });
 
   it("marks tickets for what is not on the list, and leaves blank rows blank", () => {

@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { type Job } from "../../../src/estimate/job";
-import { together } from "../../../src/estimate/together";
+import { ownLoads } from "../../../src/estimate/layers";
+import { inCommon, together } from "../../../src/estimate/together";
 import { newPricesLayout } from "../../../src/sheets/prices-layout";
 import { pricesName } from "../../../src/sheets/prices-layout";
-import { inCommon } from "../../../src/sheets/documents/together-rows";
 import { togetherPlan } from "../../../src/sheets/documents/together";
 import { type EstimateSource } from "../../../src/sheets/documents/source";
 import { Refusal } from "../../../src/units/refusal";
 import { randomJob } from "../../estimate/random-job";
 
-const noOwnLoads = { truck_1_use: null, truck_2_use: null, truck_3_use: null, truck_4_use: null };
+const noOwnLoads = Object.fromEntries(ownLoads.map((key) => [key, null]));
 
 /** A job with what several jobs priced as one have in common taken from the first. */
 export const like = (first: Job, other: Job): Job => ({

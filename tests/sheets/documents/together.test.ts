@@ -3,7 +3,7 @@ import { together } from "../../../src/estimate/together";
 import { bidPlan } from "../../../src/sheets/documents/bid";
 import { messages } from "../../../src/sheets/documents/messages";
 import { readDocument } from "../../../src/sheets/documents/read";
-import { sandShareIn, totalIn } from "../../../src/sheets/documents/together";
+import { sharesIn, totalIn } from "../../../src/sheets/documents/together";
 import { shownBy } from "../shown";
 import { ownPrices, sourcesOf, wordsOf, worked } from "./books";
 import { like, togetherOf } from "./together-books";
@@ -29,6 +29,7 @@ describe("several estimates priced as one on a sheet", () => {
     ["two pens of panels", [first, like(first, { ...newJob(), size: 50 })]],
     ["a pen of panels and one of posts", [first, like(first, { ...newJob(), structure: "post pen", setting: "concrete" })]],
     ["two of posts, the tax on what is sold", [{ ...first, structure: "post pen", tax_on: "items sold", rounding: "10 dollars" }, like({ ...first, tax_on: "items sold", rounding: "10 dollars" }, { ...newJob(), structure: "post pen", size: 60, mobilization: 2 })]],
+    ["two with a base, one of them on fabric", [{ ...first, base_depth: 4, base_unit: "cu yd" }, like({ ...first, base_unit: "cu yd" }, { ...newJob(), size: 50, base_depth: 6, fabric: "under the base" })]],
     ["one alone", [first]],
   ])("come to every step of the plain arithmetic, to the cent: %s", (_, jobs) => {
     const { read, made } = shownOf(jobs as (typeof first)[]);
@@ -40,7 +41,8 @@ describe("several estimates priced as one on a sheet", () => {
     };
     for (const [key, amount] of Object.entries(steps))
       expect([key, read.cells[key].value]).toEqual([key, amount.toNumber()]);
-    expect(read.cells.sand_delivered.value).toBeCloseTo(made.sand.delivered, 9);
+    expect(read.cells.sand_delivered.value).toBeCloseTo(made.ground.sand.delivered, 9);
+    expect(read.cells.base_delivered.value).toBeCloseTo(made.ground.base.delivered, 9);
     expect(read.cells.mobilization_count.value).toBe(Math.max(...jobs.map((job) => Number((job as { mobilization?: number }).mobilization ?? 0))));
   }); // prettier-ignore
 
@@ -58,20 +60,21 @@ describe("several estimates priced as one on a sheet", () => {
   }); // prettier-ignore
 
   test("give each pen in the bid its share of the loads that all get together", () => {
-    const pen = { ...newJob(), size: 60, depth: 3 };
-    const { plans, sources } = sourcesOf([first, like(first, pen)]);
+    const pen = { ...newJob(), size: 60, depth: 3, base_depth: 4 };
+    const { plans, sources } = sourcesOf([{ ...first, base_depth: 5 }, like(first, pen)]);
     const plan = togetherOf(sources);
     const price = totalIn(sources, plan.name);
     const data = { sources, price, answers: {}, alternates: [], draws: [] };
-    const shared = together(sources.map(({ job }) => ({ job })), ownPrices).sand;
-    const bid = bidPlan({ ...data, sandShare: sandShareIn(sources, plan.name) }, "Bid 1");
+    const { ground } = together(sources.map(({ job }) => ({ job })), ownPrices);
+    const bid = bidPlan({ ...data, shares: sharesIn(sources, plan.name) }, "Bid 1");
     const said = wordsOf(worked([...plans, plan], bid));
     const apart = wordsOf(worked([...plans, plan], bidPlan(data, "Bid 1")));
-    for (const { made } of sources) {
-      const yards = (made.sand.need * shared.delivered) / shared.need;
-      expect(said).toContain(`about ${Math.round(yards)} cubic yards`);
-      expect(apart).toContain(`about ${Math.round(made.sand.delivered)} cubic yards`);
-    }
+    for (const material of ["sand", "base"] as const)
+      for (const { made } of sources) {
+        const yards = (made[material].need * ground[material].delivered) / ground[material].need;
+        expect(said).toContain(`about ${Math.round(yards)} cubic yards`);
+        expect(apart).toContain(`about ${Math.round(made[material].delivered)} cubic yards`);
+      }
     expect(said).not.toBe(apart);
   }); // prettier-ignore
 });
