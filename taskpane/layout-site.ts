@@ -1,7 +1,7 @@
 import { answerOf, type Job } from "../src/estimate/job";
 import { isArena, type Pen } from "../src/estimate/pen";
 import { placed, siteFindings } from "../src/estimate/site";
-import { offGateSentence, siteSentences } from "../src/estimate/site-sentences";
+import { byOtherSentences, offGateSentence, siteSentences } from "../src/estimate/site-sentences";
 import { stakesOnGround } from "../src/estimate/stakes-on-ground";
 import { type Point } from "../src/geometry/point";
 import { feetInches } from "../src/units/feet-inches";
@@ -11,6 +11,8 @@ import { Refusal } from "../src/units/refusal";
 /** What a job's site comes to, in sentences: where its gate sets the center, what was found, and why neither can be told. */
 export interface Site {
   gate: string;
+  /** What of the fence is by other. */
+  byOther: string[];
   notes: string[];
   refusal: string;
 }
@@ -25,7 +27,7 @@ const say = {
 
 /** The site of a job as the panel tells it; of no pen nothing. */
 export function siteOf(job: Job, pen?: Pen): Site {
-  if (!pen) return { gate: "", notes: [], refusal: "" };
+  if (!pen) return { gate: "", byOther: [], notes: [], refusal: "" };
   try {
     const { bearing, center, over } = placed(job, pen, (asked) => stakesOnGround(pen, asked));
     const found = siteFindings(job, pen, bearing);
@@ -33,11 +35,13 @@ export function siteOf(job: Job, pen?: Pen): Site {
       say.gateFirst(say.east(at.east), say.north(at.north), isArena(pen), degrees(bearing));
     return {
       gate: center ? `${set(center)} ${offGateSentence(over!)}` : "",
+      byOther: byOtherSentences(job, pen),
       notes: siteSentences(found, answerOf(job, "turning_room")),
       refusal: "",
     };
   } catch (refusal) {
-    if (refusal instanceof Refusal) return { gate: "", notes: [], refusal: say.capital(refusal.message) };
+    if (refusal instanceof Refusal)
+      return { gate: "", byOther: [], notes: [], refusal: say.capital(refusal.message) };
     throw refusal;
   }
 }

@@ -11,6 +11,7 @@ import { type PanelState, type Source } from "./state";
 
 /** What a job leads to. */
 export interface Result {
+  job: Job;
   made: Estimate;
   figures: Record<string, Figure>;
   missing: MissingPrice[];
@@ -37,7 +38,9 @@ const figuring = fields.filter(({ kind }) => kind !== "text").map(({ key }) => k
 function answer(job: Job, prices: readonly PriceRow[], own: readonly OwnLine[]): Answer {
   try {
     const made = estimate(job, prices, own);
-    return { result: { made, figures: figuresOf(job, made), missing: missingPrices(made.missing, prices) } };
+    return {
+      result: { job, made, figures: figuresOf(job, made), missing: missingPrices(made.missing, prices) },
+    };
   } catch (refusal) {
     if (refusal instanceof Refusal) return { refusal: refusal.message };
     throw refusal;

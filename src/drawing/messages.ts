@@ -24,6 +24,7 @@ export interface PlanWords {
   size(feet: number): string;
   centerStake: string;
   north(which: North): string;
+  byOther: string;
 }
 
 /** What this room can say to a user, in English and, for the crew's plan, in Spanish. */
@@ -48,6 +49,7 @@ export const messages: Record<Language, PlanWords> = {
     size: sizeInWords,
     centerStake: "center stake",
     north: (which) => `${which} north`,
+    byOther: "by other",
   },
   es: {
     title: "Plano del corral",
@@ -70,5 +72,6 @@ export const messages: Record<Language, PlanWords> = {
     centerStake: "estaca central",
     north: (which) =>
       ({ site: "norte de obra", magnetic: "norte magnético", true: "norte verdadero" })[which],
+    byOther: "por otro",
   },
 };

@@ -14,25 +14,28 @@ export interface PlacedPiece {
   leaves?: 1 | 2;
   from: Point;
   to: Point;
+  /** Another estimate brings it. */
+  byOther?: boolean;
 }
 
 /**
  * The pieces in the order they stand, clockwise. The first one's middle, of an arena the near end, is at the foot of
  * the plan; with a bearing, degrees, the plan's top is north and the fence lies as its layout does: the first gate's
- * middle, without a gate the first pin, at the bearing, of an arena the left side along it.
+ * middle, without a gate the first pin, at the bearing, of an arena the left side along it. Pieces by other say so.
  */
 export function placedPieces(
   pen: Pen,
   frame: PlanFrame,
   bearing?: number,
   words: PlanWords = messages.en,
+  byOther: readonly boolean[] = [],
 ): PlacedPiece[] {
   const pieces = piecesOnGround(pen, bearing ?? bearingAtFoot(pen));
   const scale = frame.radius / halfExtent(pen, bearing);
   const count = (gates: boolean) => pieces.filter(({ kind }) => (kind === "gate") === gates).length;
   const all = { panel: count(false), bay: count(false), gate: count(true) };
   const placed = { panel: 0, bay: 0, gate: 0 };
-  return pieces.map(({ kind, length, from, to, side, hung }) => {
+  return pieces.map(({ kind, length, from, to, side, hung }, k) => {
     const place = ++placed[kind];
     const clear =
       hung?.opening ??
@@ -41,11 +44,12 @@ export function placedPieces(
     const name = words[kind](place, all[kind], size) + (clear === undefined ? "" : words.opening(clear));
     return {
       kind,
-      name: side ? `${name}, ${words.side[side]}` : name,
+      name: [name, ...(side ? [words.side[side]] : []), ...(byOther[k] ? [words.byOther] : [])].join(", "),
       length,
       ...(hung && { leaves: hung.leaves }),
       from: onPlan(frame, scale, from),
       to: onPlan(frame, scale, to),
+      ...(byOther[k] && { byOther: true }),
     };
   });
 }

@@ -1,3 +1,4 @@
+import { type ByOther } from "../estimate/by-other";
 import { isArena, isPosted, type Pen } from "../estimate/pen";
 import { bearingAtFoot } from "../estimate/pieces-on-ground";
 import { type Hand, type Language, type North } from "../estimate/fields";
@@ -5,6 +6,7 @@ import { penSentence } from "../estimate/sentences";
 import { type Point as Place } from "../geometry/point";
 import { feetInches } from "../units/feet-inches";
 import { arenaMarks, arenaWords } from "./arena-marks";
+import { byOtherLabels, byOtherLine, byOtherStake } from "./by-other-marks";
 import { acrossWords, dimensions } from "./dimensions";
 import { planFrame, type PlanColors, type Point } from "./frame";
 import { gateLabel, gateLabelBeside, gateLabelInside } from "./gate-label";
@@ -36,6 +38,8 @@ export interface PlanOptions {
   hand?: Hand;
   /** How the gates swing and what is near, laid out with the bearing of the plan. */
   site?: PlanSite;
+  /** The pieces that another estimate brings, and the stakes that it sets, in the order they stand. */
+  byOther?: ByOther;
   language?: Language;
 }
 
@@ -53,13 +57,13 @@ const printed: PlanColors = { ink: "#000000", faint: "#555555", paper: "#ffffff"
  * place in `data-piece`, and its name and length as its title.
  */
 export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
-  const { width = 318, colors = printed, bearing, north, numbered, references = [], site } = options;
+  const { width = 318, colors = printed, bearing, north, numbered, references = [], site, byOther } = options;
   const words = messages[options.language ?? "en"];
   const half = halfExtent(pen, bearing);
   const farthest = Math.max(site ? siteReach(site) : 0, ...references.map(({ distance }) => distance));
   const reach = Math.max(1, farthest / half);
   const frame = planFrame(width, { reach, rim: numbered ? rim : 0 });
-  const pieces = placedPieces(pen, frame, bearing, words);
+  const pieces = placedPieces(pen, frame, bearing, words, byOther?.pieces);
   const said = north && !isArena(pen) ? (bearing ?? 180) : undefined;
   const { center, radius } = frame;
   const marks = isArena(pen)
@@ -99,14 +103,20 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
       : []),
     ...(site ? siteMarks(site, ground, colors) : []),
     ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
-    ...pieces.map(({ from }) => shape("circle", { cx: from.x, cy: from.y, r: pin })),
+    ...pieces.map(({ from }, k) =>
+      byOther?.stakes[k]
+        ? byOtherStake(from, pin + 1, colors)
+        : shape("circle", { cx: from.x, cy: from.y, r: pin }),
+    ),
     ...pieces
       .filter(({ kind }) => kind === "gate")
       .map((gate, k) => {
-        const saying = words.gateLabel(gate.leaves, feetInches(gate.length), k === 0 ? said : undefined);
+        const size = words.gateLabel(gate.leaves, feetInches(gate.length), k === 0 ? said : undefined);
+        const saying = gate.byOther ? `${size}, ${words.byOther}` : size;
         if (isArena(pen)) return gateLabelBeside(saying, gate, center, colors.paper);
         return (numbered ? gateLabelInside : gateLabel)(saying, gate, frame, colors.paper);
       }),
+    ...byOtherLabels(pieces, words.byOther, colors.paper),
     ...(numbered ? stakeNumbers(pieces, colors.paper) : []),
     ...references.flatMap((reference) => referenceMarks(reference, half, frame, colors)),
     ...(north ? northArrow(words.north(north), width, colors) : []),
@@ -141,15 +151,13 @@ const mostPin = (pieces: readonly PlacedPiece[]) =>
 const sizeWords = (pen: Pen, words: PlanWords) =>
   isArena(pen) ? arenaWords(pen, words) : acrossWords(pen, words);
 
-function pieceShape(
-  { kind, name, from, to }: PlacedPiece,
-  place: number,
-  { ink, paper }: PlanColors,
-  still = false,
-): Shape {
+function pieceShape(piece: PlacedPiece, place: number, colors: PlanColors, still = false): Shape {
+  const { kind, name, from, to } = piece;
+  const { ink, paper } = colors;
   const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
-  const drawn =
-    kind === "gate"
+  const drawn = piece.byOther
+    ? byOtherLine(piece, colors)
+    : kind === "gate"
       ? [
           shape("line", { ...ends, stroke: ink, "stroke-width": 9 }),
           shape("line", { ...inset(from, to, 2), stroke: paper, "stroke-width": 5 }),

@@ -1,4 +1,4 @@
-import { type Findings, type SwungLeaf } from "../estimate/site-findings";
+import { strikes, type Findings, type SwungLeaf } from "../estimate/site-findings";
 import { isRound, type RoundFence, type StraightFence } from "../fence/fence-line";
 import { leafTip } from "../fence/leaf-swing";
 import { type Stretch, type Wedge } from "../fence/wedges";
@@ -99,12 +99,9 @@ function hatched({ first, second, across }: Wedge, { spot }: Ground, ink: string
 }
 
 /** The arc that a leaf's tip draws, the open leaf, and a dot at the hinge; heavy where it strikes something. */
-function swing(
-  { leaf, own, neighbors, gates }: SwungLeaf,
-  { spot }: Ground,
-  { ink, faint }: PlanColors,
-): Shape {
-  const fouls = own !== undefined || neighbors.length > 0 || gates.length > 0;
+function swing(swung: SwungLeaf, { spot }: Ground, { ink, faint }: PlanColors): Shape {
+  const { leaf } = swung;
+  const fouls = strikes(swung);
   const arc = Array.from({ length: 25 }, (_, k) => spot(leafTip(leaf, (leaf.opens * k) / 24)));
   const [hinge, open] = [spot(leaf.hinge), arc[arc.length - 1]];
   const line = { fill: "none", stroke: fouls ? ink : faint, "stroke-width": fouls ? 2.5 : 1 };

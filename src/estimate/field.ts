@@ -153,7 +153,7 @@ export const gateNumbers = (key: string, en: string, es: string, draft: Partial<
   });
 
 /** Whether a field is one of those. */
-export const holdsGateNumbers = ({ kind, unit }: Question) => kind === "numbers" && unit === "";
+export const holdsGateNumbers = ({ kind, range }: Question) => kind === "numbers" && range![1] === slots.gate;
 
 /** Fields of one structure alone, or of some; a field that says its own structures keeps them. */
 export const only = (structures: Structure | readonly Structure[], ...some: Field[]): Field[] =>

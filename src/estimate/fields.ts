@@ -309,7 +309,12 @@ export const fields: readonly Field[] = [
       }),
     ]),
   ), // prettier-ignore
-  gateNumbers("gates_by_other", "Gates by other, their numbers", "Puertas por otro, sus números"),
+  gateNumbers("gates_by_other", "Gates by other, their numbers", "Puertas por otro, sus números", {
+    decides: true,
+  }),
+  field("Fence by other, stake to stake", "Cerca por otro, de estaca a estaca", {
+    key: "fence_by_other", kind: "numbers", range: [1, 10_000], many: [2, 4, 6], section: "gates", decides: true, documents: everywhere,
+  }), // prettier-ignore
   field("Base depth, compacted", "Espesor de base, compactada", {
     key: "base_depth", kind: "length", unit: "in", range: [0, 24], default: 0, section: "base", quick: true, documents: everywhere,
   }), // prettier-ignore

@@ -1,30 +1,59 @@
 import { Refusal } from "../units/refusal";
 import { baysOnSides, panelsOnSides } from "./arena-figures";
 import { structureOf, type Job } from "./job";
-import { panelArenaLayout } from "./panel-arena";
+import { byOtherOf, fenceByOther, ownPosts, panelsByOther } from "./by-other";
+import { slotKeys } from "./fields";
+import { arenaOfPanels } from "./panel-arena";
+import { panelPen } from "./panel-pen";
 import { type Posted } from "./pen";
 import { arenaOfPosts } from "./post-arena";
 import { postPen } from "./post-pen";
 import { depthOf, railsOf } from "./post-work";
 import { type Structure } from "./structures";
 
-/** The depth by the job's rule without the frost, the rails' stock and lengths cut, and how often a rail meets a post. */
+/**
+ * The depth by the job's rule without the frost, the rails' stock and lengths cut, how often a rail meets a post, the gate
+ * posts that are not by other, and the posts that are none of the estimate's line posts.
+ */
 function ofPosts(job: Job, pen: Posted): Record<string, number> {
   const { stock, cut, fasteners } = railsOf(job, pen);
-  return { post_depth: depthOf(job, 0).depth, rail_stock_length: stock, rails: cut, fasteners };
+  const { line, gate } = ownPosts(pen, byOtherOf(job, pen));
+  return {
+    post_depth: depthOf(job, 0).depth,
+    rail_stock_length: stock,
+    rails: cut,
+    fasteners,
+    gate_posts: gate,
+    line_posts: pen.posts - line,
+  };
+}
+
+/** The panels of each length that are by other, and across what pins they were counted; 0 where none are. */
+function ofPanels(job: Job): Record<string, number> {
+  const pen = panelPen(job);
+  const byOther = byOtherOf(job, pen);
+  const panels = panelsByOther(pen, byOther);
+  const shared = panels.some((count) => count > 0);
+  return {
+    pin_circle: shared ? pen.pinCircle : 0,
+    ...Object.fromEntries(panels.map((count, k) => [`panel_${k + 1}`, count])),
+  };
 }
 
 const worked: Record<Structure, (job: Job) => Record<string, number>> = {
-  "panel pen": () => ({}),
+  "panel pen": ofPanels,
   "post pen": (job) => {
     const pen = postPen(job);
     return { post_circle: pen.postCircle, ...ofPosts(job, pen) };
   },
-  "panel arena": (job) => panelsOnSides(panelArenaLayout(job, 0)),
+  "panel arena": (job) => {
+    const arena = arenaOfPanels(job);
+    return { ...panelsOnSides(arena.layout), panel_1: fenceByOther(arena, byOtherOf(job, arena)) };
+  },
   "post arena": (job) => {
     const arena = arenaOfPosts(job);
-    const { posts, gatePosts, bay, layout } = arena;
-    return { posts, gate_posts: gatePosts, bay_longest: bay, ...baysOnSides(layout), ...ofPosts(job, arena) };
+    const { posts, bay, layout } = arena;
+    return { posts, bay_longest: bay, ...baysOnSides(layout), ...ofPosts(job, arena) };
   },
 };
 
@@ -43,12 +72,12 @@ export function fixedOf(job: Job): Record<string, number> {
 }
 
 const onSides = (word: string) => ["left", "far", "right", "near"].map((side) => `${word}_${side}`);
-const ofWork = ["post_depth", "rail_stock_length", "rails", "fasteners"];
+const ofWork = ["post_depth", "rail_stock_length", "rails", "fasteners", "gate_posts", "line_posts"];
 
 /** The keys that stand there, by structure. */
 export const fixedKeys: Record<Structure, readonly string[]> = {
-  "panel pen": [],
+  "panel pen": ["pin_circle", ...slotKeys("panel")],
   "post pen": ["post_circle", ...ofWork],
-  "panel arena": onSides("panels"),
-  "post arena": ["posts", "gate_posts", "bay_longest", ...onSides("bays"), "bays_arcs", ...ofWork],
+  "panel arena": [...onSides("panels"), "panel_1"],
+  "post arena": ["posts", "bay_longest", ...onSides("bays"), "bays_arcs", ...ofWork],
 };

@@ -5,7 +5,6 @@ import { lengthRange, readQuantity } from "../units/range";
 import {
   fieldOf,
   fields,
-  holdsGateNumbers,
   slotKeys,
   type Field,
   type FieldValue,
@@ -111,7 +110,7 @@ function readPlain(field: Question, typed: number | string): number {
 function inRange(field: Question, value: number): number {
   const [least, most] = field.range!;
   if (!(value >= least && value <= most)) throw notAllowed(messages.within(field));
-  const isWhole = field.kind === "count" || holdsGateNumbers(field);
+  const isWhole = field.kind === "count" || (field.kind === "numbers" && field.unit === "");
   if (isWhole && !Number.isInteger(value)) throw notAllowed(messages.whole(field));
   return value;
 }

@@ -1,6 +1,6 @@
 import { roundUp } from "../units/rounding";
 import { type Job } from "./job";
-import { type TakeoffLine } from "./takeoff-line";
+import { ownCount, type TakeoffLine } from "./takeoff-line";
 
 /** The field with the hours that one piece of a line takes, by the line's key without its slot; of a rail it is a foot's. */
 const rates: Record<string, string> = {
@@ -24,9 +24,9 @@ export const PART_OF_HOUR = 0.25;
  */
 export function laborHours(job: Job, lines: readonly TakeoffLine[], yards: number): number {
   const rate = (key: string | undefined) => (key === undefined ? 0 : Number(job[key] ?? 0));
-  const each = lines.map(({ key, counted, size }) => {
-    const feet = key === "rails" ? (size ?? 0) : 1;
-    return (counted ?? 0) * feet * rate(rateOfLine(key));
+  const each = lines.map((line) => {
+    const feet = line.key === "rails" ? (line.size ?? 0) : 1;
+    return ownCount(line) * feet * rate(rateOfLine(line.key));
   });
   const hours = each.reduce((sum, one) => sum + one, yards * rate("hours_yard"));
   return roundUp(hours / PART_OF_HOUR) * PART_OF_HOUR;

@@ -18,7 +18,9 @@ export const messages = {
   many: ({ many, unit, range }: Question) =>
     unit
       ? `Write ${many!.join(" or ")} numbers with semicolons between, ft, such as ${Array.from({ length: many![0] }, (_, k) => [40, -12.5, 60][k]).join("; ")}.`
-      : `Write numbers from ${range![0]} to ${range![1]} with semicolons between, such as 1; 2.`,
+      : many![0] === 1
+        ? `Write numbers from ${range![0]} to ${range![1]} with semicolons between, such as 1; 2.`
+        : `Write pairs of stakes, ${many!.slice(0, -1).join(", ")} or ${many!.at(-1)} numbers with semicolons between, such as 3; 7.`,
   needed: "This is needed: the pen cannot be figured without it.",
   cornerRadiusOver: (most: number) =>
     `the corner radius is at most half the shorter side, ${feetInches(most, 16, "words")}`,

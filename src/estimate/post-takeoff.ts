@@ -1,21 +1,21 @@
 import { bags } from "../ground/holes";
 import { cubicYards } from "../units/conversion";
 import { roundUp } from "../units/rounding";
-import { slotKeys } from "./fields";
+import { byOtherOf, ownPosts } from "./by-other";
 import { answerOf, choiceOf, type Job } from "./job";
 import { leavesOf } from "./hung-gates";
 import { type Posted } from "./pen";
 import { type PriceKind } from "./price-kinds";
 import { holeVolumes, type PostWork } from "./post-work";
-import { isByOther, orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
+import { orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
 
 /** The lines of a pen of posts: posts, rails, holes, what goes into them, and gates to hang. */
 export function postLines(job: Job, pen: Posted, work: PostWork): TakeoffLine[] {
   const { bought, rails } = work;
   const own = (key: string, count: number) => orOwn(job, key, count);
-  const theirs = slotKeys("leaf").filter((key, k) => job[key] !== null && isByOther(job, k + 1)).length;
-  const gatePosts = own("gate_posts", Math.max(0, pen.gatePosts - 2 * theirs));
-  const linePosts = own("line_posts", pen.posts - pen.gatePosts);
+  const posts = ownPosts(pen, byOtherOf(job, pen));
+  const gatePosts = own("gate_posts", posts.gate);
+  const linePosts = own("line_posts", posts.line);
   const { around, under } = holeVolumes(job, work, linePosts, gatePosts);
   const setting = choiceOf(job, "setting");
   const stone = cubicYards(under) + (setting === "crushed stone" ? cubicYards(around) : 0);

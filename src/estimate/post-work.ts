@@ -3,6 +3,7 @@ import { bestStock, type RailTakeoff, railTakeoff } from "../fence/rails";
 import { across, type Section } from "../geometry/section";
 import { holeConcrete, holeDiameter, holeGravel } from "../ground/holes";
 import { INCHES_PER_FOOT } from "../units/conversion";
+import { byOtherOf } from "./by-other";
 import { answerOf, choiceOf, type Job } from "./job";
 import { postSizes, railStocks } from "./post-choices";
 import { fenceBody } from "./fence-body";
@@ -49,7 +50,7 @@ export function railsOf(job: Job, pen: Posted): RailTakeoff {
   const { post, side } = fenceBody(job);
   const { thickness, lengths } = railStocks[choiceOf(job, "rail_stock")];
   const line = { thickness, rows: answerOf(job, "rail_rows"), post, side, fastenersEach: 1, wastePercent: 0 };
-  const runs = railRuns(pen, line, postSizes[choiceOf(job, "gate_post")]);
+  const runs = railRuns(pen, line, postSizes[choiceOf(job, "gate_post")], byOtherOf(job, pen)?.pieces);
   return job.rail_length === null
     ? bestStock(runs, line, lengths)
     : railTakeoff(runs, line, job.rail_length as number);

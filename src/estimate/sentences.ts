@@ -68,11 +68,17 @@ export function piecesSentence({
 export const panelSizesSentence = ({ pinCircle, insideClear }: PanelPen) =>
   `${sizeInWords(pinCircle)} across the pins, ${sizeInWords(insideClear)} clear inside`;
 
-/** What of the panels on hand a pen uses and leaves: "Of the panels on hand: 18 of 12 ft used, two left over"; "" where none are on hand. */
-export function onHandSentence({ counts, lengths, onHand }: PanelPen): string {
+/**
+ * What of the panels on hand a pen uses and leaves, those by other not among them: "Of the panels on hand: 18 of 12 ft
+ * used, two left over"; "" where none are on hand.
+ */
+export function onHandSentence(
+  { counts, lengths, onHand }: PanelPen,
+  byOther: readonly number[] = [],
+): string {
   const parts = onHand.flatMap((hand, k) => {
     if (hand === 0 || lengths[k] === null) return [];
-    const used = Math.min(hand, counts[k] ?? 0);
+    const used = Math.min(hand, (counts[k] ?? 0) - (byOther[k] ?? 0));
     const over = hand - used;
     const left = over === 0 ? "none left over" : `${countInWords(over)} left over`;
     return [`${used === 0 ? "none" : countInWords(used)} of ${pieceInWords(lengths[k]!)} used, ${left}`];

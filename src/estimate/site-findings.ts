@@ -42,6 +42,10 @@ export interface Findings {
   unclear: { neighbor: number; why: string }[];
 }
 
+/** Whether a leaf strikes anything on its way. */
+export const strikes = ({ own, neighbors, gates }: SwungLeaf) =>
+  own !== undefined || neighbors.length > 0 || gates.length > 0;
+
 /** What is wrong between a fence, its gates and the fences near it. */
 export function findingsOf(site: Surrounded): Findings {
   const wedges: Findings["wedges"] = [];

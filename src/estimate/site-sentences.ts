@@ -2,9 +2,10 @@ import { type Wedge } from "../fence/wedges";
 import { feetInches } from "../units/feet-inches";
 import { degrees } from "../units/number-text";
 import { type Language } from "./fields";
-import { numbersOf, structureOf, type Job } from "./job";
+import { runsByOther } from "./by-other";
+import { numbersOf, type Job } from "./job";
+import { isPosted, type Pen } from "./pen";
 import { type Findings } from "./site-findings";
-import { belongs, postFences } from "./structures";
 
 interface Words {
   wedge(neighbor: number, wedge: Wedge, room: number): string;
@@ -45,18 +46,33 @@ const words: Record<Language, Words> = {
   },
 };
 
-const theirs: Record<Language, (gate: number, length: string) => string> = {
-  en: (gate, length) => `Gate ${gate} of the estimate, ${length}, and its posts are by other.`,
-  es: (gate, length) => `La puerta ${gate} del presupuesto, ${length}, va por otro, con sus postes.`,
+interface Theirs {
+  gate(gate: number, length: string): string;
+  run(from: number, to: number, pieces: number, posts: boolean): string;
+}
+
+const theirs: Record<Language, Theirs> = {
+  en: {
+    gate: (gate, length) => `Gate ${gate} of the estimate, ${length}, and its posts are by other.`,
+    run: (from, to, pieces, posts) =>
+      `The fence from stake ${from} to stake ${to}, ${pieces} ${posts ? "bay" : "panel"}${pieces === 1 ? "" : "s"}, is by other${posts ? ", with the posts at both ends" : ""}.`,
+  },
+  es: {
+    gate: (gate, length) => `La puerta ${gate} del presupuesto, ${length}, va por otro, con sus postes.`,
+    run: (from, to, pieces, posts) =>
+      `La cerca de la estaca ${from} a la ${to}, ${pieces} ${posts ? "vano" : "panel"}${pieces === 1 ? "" : posts ? "s" : "es"}, va por otro${posts ? ", con los postes de los dos extremos" : ""}.`,
+  },
 };
 
-/** That gates of a job are by other, a sentence each; numbers of gates that it has not are passed over. */
-export function byOtherSentences(job: Job, language: Language = "en"): string[] {
-  const list = belongs({ structures: postFences }, structureOf(job)) ? "leaf" : "gate";
-  return numbersOf(job, "gates_by_other").flatMap((gate) => {
-    const length = job[`${list}_${gate}`] as number | null;
-    return length === null ? [] : [theirs[language](gate, feetInches(length))];
+/** What of a job's fence is by other, a sentence each; numbers of gates that it has not are passed over. Refuses as byOtherOf does. */
+export function byOtherSentences(job: Job, pen: Pen, language: Language = "en"): string[] {
+  const say = theirs[language];
+  const gates = numbersOf(job, "gates_by_other").flatMap((gate) => {
+    const length = job[`${isPosted(pen) ? "leaf" : "gate"}_${gate}`] as number | null;
+    return length === null ? [] : [say.gate(gate, feetInches(length))];
   });
+  const runs = runsByOther(job, pen).map(({ from, to, fence }) => say.run(from, to, fence, isPosted(pen)));
+  return [...gates, ...runs];
 }
 
 const offGate: Record<

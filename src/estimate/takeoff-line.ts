@@ -10,7 +10,9 @@ export interface TakeoffLine extends PricedItem {
   counted: number | null;
   /** How many more of it another layer takes: a truck's loads of base beside those of sand. */
   also?: number;
-  /** How many of those counted the user has already. */
+  /** How many of those counted another estimate brings. */
+  byOther?: number;
+  /** How many of the others the user has already. */
   onHand?: number;
   /** Bought in whole pieces, so that waste is rounded up. */
   whole: boolean;
@@ -31,13 +33,16 @@ export const takeoffLine = (
   counted: number | null,
 ): TakeoffLine => ({ key, section, item, size, counted, whole: isWhole(item) });
 
+/** How much of a line this estimate brings: what is counted, less what another one brings. */
+export const ownCount = ({ counted, byOther = 0 }: TakeoffLine) => Math.max(0, (counted ?? 0) - byOther);
+
 /** How much of a line is to be bought, before waste: what is on hand is used first. */
-export const toBuy = ({ counted, also = 0, onHand = 0 }: TakeoffLine) =>
-  Math.max(0, (counted ?? 0) + also - onHand);
+export const toBuy = (line: TakeoffLine) =>
+  Math.max(0, ownCount(line) + (line.also ?? 0) - (line.onHand ?? 0));
 
 /** What of the pieces on hand is left over; null where none are on hand. */
-export const leftOver = ({ counted, onHand = 0 }: TakeoffLine) =>
-  onHand > 0 ? Math.max(0, onHand - (counted ?? 0)) : null;
+export const leftOver = (line: TakeoffLine) =>
+  line.onHand ? Math.max(0, line.onHand - ownCount(line)) : null;
 
 /** The count of a line, or the user's own in its place. */
 export const orOwn = (job: Job, key: string, count: number) => (job[`${key}_use`] as number | null) ?? count;

@@ -1,3 +1,4 @@
+import { byOtherOf, fenceByOther, panelsByOther } from "./by-other";
 import { equipmentItem, equipmentKeys } from "./equipment";
 import { fabricPlaces, slotKeys } from "./fields";
 import { answerOf, choiceOf, type Job } from "./job";
@@ -63,14 +64,15 @@ const fabricArea = (job: Job, area: number) =>
 /** The lines of the fence and its gates. */
 function fenceLines(job: Job, pen: Pen, work?: PostWork): TakeoffLine[] {
   if (isPosted(pen)) return postLines(job, pen, work!);
-  if (!isArena(pen)) return panelLines(job, pen);
-  const panels = orOwn(job, "panel_1", pen.panels);
+  if (!isArena(pen)) return panelLines(job, pen, panelsByOther(pen, byOtherOf(job, pen)));
+  const panels = orOwn(job, "panel_1", pen.panels - fenceByOther(pen, byOtherOf(job, pen)));
   return [takeoffLine("panel_1", "fence", "panel", pen.panel, panels), ...slotLines(job, "gate", "gate")];
 }
 
-const panelLines = (job: Job, pen: PanelPen): TakeoffLine[] => [
+const panelLines = (job: Job, pen: PanelPen, byOther: readonly number[]): TakeoffLine[] => [
   ...pen.counts.map((count, k) => ({
     ...takeoffLine(`panel_${k + 1}`, "fence", "panel", pen.lengths[k], count),
+    byOther: byOther[k],
     onHand: pen.onHand[k],
   })),
   ...slotLines(job, "gate", "gate"),

@@ -12,24 +12,28 @@ export interface ArenaStretch {
   to: ArenaStake;
 }
 
-const ends = ({ place, atGate }: ArenaStake) => place === "corner" || place === "tangent point" || atGate;
-
-/** The stretches of bays between the gates of an arena, in the order walked. */
-export function arenaStretches(stakes: readonly ArenaStake[]): ArenaStretch[] {
+/** The stretches of bays between the gates of an arena, in the order walked, without those that are by other. */
+export function arenaStretches(
+  stakes: readonly ArenaStake[],
+  byOther: readonly boolean[] = [],
+): ArenaStretch[] {
+  const isOurs = stakes.map(({ gate }, k) => gate === undefined && !byOther[k]);
+  const ends = ({ place, atGate }: ArenaStake, k: number) =>
+    place === "corner" || place === "tangent point" || atGate || isOurs[k] !== isOurs.at(k - 1);
   const first = Math.max(0, stakes.findIndex(ends));
-  const round = [...stakes.slice(first), ...stakes.slice(0, first)];
+  const round = stakes.map((_, k) => (first + k) % stakes.length);
   const stretches: ArenaStretch[] = [];
   let open = false;
-  round.forEach((from, k) => {
-    const to = round[(k + 1) % round.length];
-    if (from.gate === undefined && !open)
-      stretches.push({ bays: 1, bay: to.chord, side: from.side, from, to });
-    else if (from.gate === undefined) {
+  round.forEach((k) => {
+    const next = (k + 1) % stakes.length;
+    const [from, to] = [stakes[k], stakes[next]];
+    if (isOurs[k] && !open) stretches.push({ bays: 1, bay: to.chord, side: from.side, from, to });
+    else if (isOurs[k]) {
       const stretch = stretches[stretches.length - 1];
       stretch.bays++;
       stretch.to = to;
     }
-    open = from.gate === undefined && !ends(to);
+    open = isOurs[k] && !ends(to, next);
   });
   return stretches;
 }

@@ -71,6 +71,14 @@ export const messages = {
   turningRoom: (closed: number) => `the room to turn must be over the closed gap of ${feetInches(closed)}`,
   penInsidePen: "one pen lies inside the other: wedges are looked for between pens side by side",
   fenceInside: "it lies inside the arena: wedges are looked for outside of its fence",
+  noSuchStake: (stake: number, stakes: number) =>
+    `fence by other: there is no stake ${stake}, the fence has stakes 1 to ${stakes}`,
+  runOfNothing: (stake: number) =>
+    `fence by other: a run goes from one stake clockwise to another, not from ${stake} to ${stake}`,
+  runPassesGate: (from: number, to: number, gate: number) =>
+    `fence by other: the run from stake ${from} to stake ${to} passes gate ${gate}, which is yours: end the run at its posts, or name the gate among those by other`,
+  runsOverlap: (stake: number) =>
+    `fence by other: two runs hold the fence that begins at stake ${stake}: name it once`,
   referenceInWork: (least: number) =>
     `a reference stake must stand outside the work, ${feetInches(least)} or more from the center`,
   referenceAngle: (least: number, most: number) =>

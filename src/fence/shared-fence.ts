@@ -1,28 +1,39 @@
-import { distance } from "../geometry/point";
-import { INCHES_PER_FOOT } from "../units/conversion";
-import { type Stake } from "./layout";
+import { notAllowed } from "../units/refusal";
+import { messages } from "./messages";
 
-/** What of a second pen's fence the first pen's estimate brings. */
-export interface Shared {
-  /** Whether the stake is one of the other pen's. */
-  byOther: boolean;
-  /** Whether the bay, panel or gate from the stake before is the other pen's. */
-  runByOther: boolean;
+/** A stretch of fence clockwise from one stake to another, counted from 1. */
+export interface StakeRun {
+  from: number;
+  to: number;
 }
 
-/** Stakes no farther apart than this are one, ft: a quarter of an inch, as near as a stake is set. */
-const SAME_STAKE = 0.25 / INCHES_PER_FOOT;
+/** What stands from one stake to the next: the number of the gate, if it is one, and whether that gate is by other. */
+export interface SharedPiece {
+  gate?: number;
+  byOther: boolean;
+}
 
 /**
- * The second pen's stakes, each marked with whether it and the run before it are the first pen's already. Both layouts
- * are in site coordinates, ft. A run is shared where both its stakes are, and follow one another in both pens.
+ * Which pieces of a fence another estimate brings: its gates, and all of the runs. The first piece goes from stake 1 to 2,
+ * the last one back to stake 1. Refuses a run whose stakes the fence has not or that are one and the same, one that
+ * passes a gate of the fence's own, and runs that overlap.
  */
-export function markShared<S extends Stake>(second: readonly S[], first: readonly Stake[]): (S & Shared)[] {
-  const same = second.map((stake) => first.findIndex((other) => distance(stake, other) <= SAME_STAKE));
-  return second.map((stake, i) => {
-    const [here, before] = [same[i], same.at(i - 1) as number];
-    const step = Math.abs(here - before);
-    const neighbors = step === 1 || step === first.length - 1;
-    return { ...stake, byOther: here >= 0, runByOther: here >= 0 && before >= 0 && neighbors };
-  });
+export function piecesByOther(pieces: readonly SharedPiece[], runs: readonly StakeRun[]): boolean[] {
+  const inRun = pieces.map(() => false);
+  for (const { from, to } of runs) {
+    const strange = [from, to].find((stake) => stake > pieces.length);
+    if (strange !== undefined) throw notAllowed(messages.noSuchStake(strange, pieces.length));
+    if (from === to) throw notAllowed(messages.runOfNothing(from));
+    for (let k = from - 1; k !== to - 1; k = (k + 1) % pieces.length) {
+      const { gate, byOther } = pieces[k];
+      if (gate !== undefined && !byOther) throw notAllowed(messages.runPassesGate(from, to, gate));
+      if (inRun[k]) throw notAllowed(messages.runsOverlap(k + 1));
+      inRun[k] = true;
+    }
+  }
+  return pieces.map(({ byOther }, k) => byOther || inRun[k]);
 }
+
+/** Which stakes the other estimate sets: those that a piece of its stands at, its end posts too. */
+export const stakesByOther = (pieces: readonly boolean[]): boolean[] =>
+  pieces.map((piece, k) => piece || pieces.at(k - 1)!);

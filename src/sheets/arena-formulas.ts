@@ -73,7 +73,7 @@ export function panelArenaFormulas(sheet: Sheet): Record<string, Expression> {
     diagonal_1: root(over(times(crossed, first), second)),
     diagonal_2: root(over(times(crossed, second), first)),
     diagonal_asked: pen("DIAGONAL", at("arena_length"), at("arena_width")),
-    panel_1_count: countOrOwn(sheet, "panel_1", sum(onSides("panels").map(at))),
+    panel_1_count: countOrOwn(sheet, "panel_1", minus(sum(onSides("panels").map(at)), at("panel_1_fixed"))),
     panel_1_item: blankUnless(
       above(number(at("panel_1")), 0),
       text(messages.panelItem, at("panel_1"), " ft"),
@@ -102,7 +102,7 @@ export function postArenaFormulas(sheet: Sheet): Record<string, Expression> {
   const round = when(operate(radius, "=", 0), 0, plus(corners, arcCenters));
   return {
     ...fromFixed(sheet, ["posts", "bay_longest", ...onSides("bays"), "bays_arcs"]),
-    ...workFormulas(sheet, at("gate_posts_fixed")),
+    ...workFormulas(sheet),
     built_length: plus(at("arena_length"), toLine),
     built_width: plus(at("arena_width"), toLine),
     built_radius: when(operate(asked, "=", 0), 0, call("MAX", 0, plus(asked, half(toLine)))),

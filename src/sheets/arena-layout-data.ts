@@ -2,6 +2,7 @@ import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldsOf } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
+import { byOtherOf } from "../estimate/by-other";
 import { answerOf, type Job } from "../estimate/job";
 import { panelArenaLayout } from "../estimate/panel-arena";
 import { isPosted, type Arena } from "../estimate/pen";
@@ -62,8 +63,9 @@ export function arenaLayoutData(
   const laid = layoutAt(heading);
   const arcCenters = "arcCenters" in laid ? laid.arcCenters : [];
   const rounded = isPosted(arena) && arena.line.cornerRadius > 0;
+  const byOther = byOtherOf(job, arena);
   const stands = isPosted(arena) ? "post" : "pin";
-  const stakes = withSides(laid.stakes, arena, hand, stands).map((stake, k): LaidArenaStake => {
+  const stakes = withSides(laid.stakes, arena, hand, stands, byOther).map((stake, k): LaidArenaStake => {
     const { place, side, atGate } = laid.stakes[k];
     const kind = !atGate && (place === "corner" || place === "tangent point") ? place : stake.kind;
     return { ...(work ? withHole(stake, work) : stake), kind, side };
@@ -86,7 +88,7 @@ export function arenaLayoutData(
     center,
     over,
     notes: [
-      ...byOtherSentences(job, language),
+      ...byOtherSentences(job, arena, language),
       ...siteSentences(found, answerOf(job, "turning_room"), language),
     ],
     stakes,
@@ -106,6 +108,7 @@ export function arenaLayoutData(
         numbered: true,
         references,
         site: { findings: found, neighbors: neighborsOf(job) },
+        byOther,
         language,
       }),
       description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),
@@ -178,7 +181,7 @@ function usedInputs(
   const { now, input, around } = inputsOn(estimate);
   const places = fieldsOf(arena.structure).filter(
     ({ key, decides, section }) =>
-      (decides && /^(pen|fence|gates)$/.test(section) && key !== "rail_length") ||
+      (decides && /^(pen|fence|gates)$/.test(section) && !/^rail_length$|_by_other$/.test(key)) ||
       key === "north" ||
       key === "rail_under" ||
       (key === "length_bearing" && bearing === undefined),

@@ -7,7 +7,7 @@ import { put } from "./estimate-cells";
 import { call, cell, minus, pen, plus, text, times, type Term } from "./expression";
 import { labels } from "./layout-messages";
 import { columns } from "./layout-places";
-import { heightCells, length, ruled } from "./layout-rows";
+import { asSetCell, heightCells, length, ruled } from "./layout-rows";
 import { type PlanCell } from "./plan";
 
 /** Where an arena's rows have what a round pen's have not. */
@@ -139,7 +139,7 @@ function stakeRow(
     put(row, places.on, (stake.side ? sideLabels[stake.side] : arenaLabels.arc)[language], "crewWord"),
     ...length(row, columns.running, row === first ? 0 : plus(above, cell({ row, column: places.chord + 1 }))),
     ...heightCells(row, offMiddle, gradeRow, language),
-    put(row, columns.asSet, "", "crewBlank"),
+    asSetCell(row, stake, language),
     put(row, columns.bearing, stake.bearing, "place"),
     ...placeCells(row, stake, data),
   ];

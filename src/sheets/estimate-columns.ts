@@ -5,7 +5,7 @@ import { messages } from "./messages";
 
 const widths = [14, 29, 10, 8, 12, 12, 6, 15, 2, 27, 13, 10, 16, 11, 10, 10, 10, 9, 9, 9, 9, 9, 12, 12, 9];
 
-/** The widths of an estimate's columns. Posts are chosen by longer words, and hidden columns hold what they were figured from. */
+/** The widths of an estimate's columns. Posts are chosen by longer words. */
 export const widthsOf = (structure: Structure) =>
   structure === "panel pen" ? widths : widths.map((width, column) => (column === columns.input ? 18 : width));
 

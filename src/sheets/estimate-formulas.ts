@@ -44,10 +44,10 @@ export function lineFormulas(
   const { at } = cellsOf(sheet);
   const count = at(`${key}_count`);
   const isThere = (other: string) => other in sheet.places;
-  const hand = isThere(`${key}_stock`) ? number(at(`${key}_stock`)) : undefined;
+  const less = isThere(`${key}_stock`) ? plus(at(`${key}_fixed`), number(at(`${key}_stock`))) : undefined;
   const also = `${baseLayer.loadsOf(key)}_count`;
   const ofBoth = isThere(also) && plus(number(count), number(at(also)));
-  const isNone = hand ? operate(number(count), "<=", hand) : operate(ofBoth || number(count), "=", 0);
+  const isNone = less ? operate(number(count), "<=", less) : operate(ofBoth || number(count), "=", 0);
   const used = (then: Term) => when(isNone, "", then);
   const price = at(`${key}_price`);
   const found = lookUp(sheet.prices, {
@@ -56,7 +56,7 @@ export function lineFormulas(
     pick: at(`${key}_pick`),
     price,
   });
-  const bought = times(hand ? minus(count, hand) : ofBoth || count, plus(1, over(found.waste, 100)));
+  const bought = times(less ? minus(count, less) : ofBoth || count, plus(1, over(found.waste, 100)));
   return {
     [`${key}_kind`]: expression(item),
     ...(size !== undefined && { [`${key}_size`]: expression(size) }),

@@ -1,7 +1,9 @@
 import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
+import { sitedPlan } from "../drawing/plan-of-site";
 import { circleOf, isArena, isPosted, penOf, type Pen } from "../estimate/pen";
 import { penSentence } from "../estimate/sentences";
+import { byOtherOf } from "../estimate/by-other";
 import { type Job } from "../estimate/job";
 import { Refusal } from "../units/refusal";
 import { columns, rowHeight } from "./estimate-layout";
@@ -18,7 +20,9 @@ const tall = planRows * rowHeight - 4;
 /** The pen that the plan shows; none where the job has no answer. */
 export function penToDraw(job: Job): Pen | undefined {
   try {
-    return penOf(job);
+    const pen = penOf(job);
+    byOtherOf(job, pen);
+    return pen;
   } catch (refusal) {
     if (refusal instanceof Refusal) return undefined;
     throw refusal;
@@ -26,14 +30,19 @@ export function penToDraw(job: Job): Pen | undefined {
 }
 
 /** The plan of the pen beside its figures, from this row down. */
-export function planPicture(pen: Pen, row: number): PlanPicture {
+export function planPicture(job: Job, pen: Pen, row: number): PlanPicture {
   const { width, height } = planFrame(drawn);
   return {
     row,
     column: columns.amount,
     width: Math.round((tall * width) / height),
     height: tall,
-    svg: planDrawing(pen, { width: drawn, still: true }),
+    svg: planDrawing(pen, {
+      width: drawn,
+      still: true,
+      byOther: byOtherOf(job, pen),
+      ...sitedPlan(job, pen)?.options,
+    }),
     description: penSentence(pen),
   };
 }

@@ -99,6 +99,7 @@ const fences: Record<Structure, Draft[]> = {
         "one_over",
       ),
       warning("plan_warning", 4),
+      warning("stale_warning", 4),
     ),
     ofLines("fence", ...lines(...slotKeys("panel")), ...own("fence")),
     ofLines("gates", ...lines(...slotKeys("gate")), ...own("gates"), warning("gate_warning")),
@@ -189,8 +190,9 @@ function inputsBeside(left: Left[], sections: Section[], structure: Structure): 
       insteadOf ? { use: insteadOf.replace("_count", "") } : { field: key },
     );
   const right = [...withLine.map((one) => one ?? rest.shift() ?? {}), ...rest];
-  if (structure === "panel pen") return right;
-  return right.map((one) => (one.field && fieldOf(one.field).decides ? { ...one, written: true } : one));
+  const rests = (key: string) =>
+    structure === "panel pen" ? key === "fence_by_other" : fieldOf(key).decides;
+  return right.map((one) => (one.field && rests(one.field) ? { ...one, written: true } : one));
 }
 
 /** The sections of an estimate of this structure, in order. */

@@ -90,7 +90,7 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
       repeatRows: headRows.headers + 1,
       footer: messages.footer,
     },
-    pictures: drawnPen ? [planPicture(drawnPen, sections[0].heading + 1)] : [],
+    pictures: drawnPen ? [planPicture(job, drawnPen, sections[0].heading + 1)] : [],
   };
 }
 

@@ -27,9 +27,6 @@ export function gateTerms(sheet: Sheet) {
 /** How many gates, and leaves in all, this estimate brings: those by other are counted as none. */
 const counted = (sheet: Sheet, test: string) => call("COUNTIF", cellsOf(sheet).column("leaf", "count"), test);
 
-/** How many gates are by other. */
-export const theirGates = (sheet: Sheet) => minus(gateTerms(sheet).gates, counted(sheet, ">0"));
-
 /** The openings, leaves and hardware of the gates, and whether a post is light for the widest leaf, by key. */
 export function hungGateFormulas(sheet: Sheet): Record<string, Expression> {
   const { at, column } = cellsOf(sheet);

@@ -1,3 +1,4 @@
+import { COUNTED_WITHIN } from "../estimate/by-other";
 import { fields, fieldsOf, type FieldValue } from "../estimate/fields";
 import { type Figure } from "../estimate/figures";
 import { type Job } from "../estimate/job";
@@ -137,7 +138,14 @@ const decidingIn = ({ cells, structure }: EstimateSheet) =>
 export const isOutOfDate = (sheet: EstimateSheet) =>
   decidingIn(sheet).some(
     ({ key }) => !alikeInput(asField(sheet.cells[`${key}_written`].value), sheet.job[key]),
-  );
+  ) || isCountedOnAnother(sheet);
+
+/** True where panels by other were counted on a pen of another size. */
+function isCountedOnAnother({ cells }: EstimateSheet): boolean {
+  const [now, then] = [cells.pin_circle?.value, cells.pin_circle_fixed?.value];
+  if (typeof now !== "number" || typeof then !== "number" || then === 0) return false;
+  return Math.abs(now - then) > COUNTED_WITHIN;
+}
 
 /**
  * The cells beside the inputs that have to change so that the numbers of the time of writing are those of this job: the

@@ -18,6 +18,8 @@ export interface LaidStake extends Omit<Stake, "atGate"> {
   kind: StakeKind;
   sides: readonly GateSide[];
   hole?: { diameter: number; depth: number };
+  /** Another estimate sets it. */
+  byOther?: boolean;
 }
 
 /** A stake outside the work, seen from the center: degrees and ft. */

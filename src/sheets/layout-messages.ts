@@ -45,6 +45,7 @@ export const labels = {
   angle: label("Angle", "Ángulo"),
   running: label("Running", "Corrida"),
   asSet: label("As set", "Como quedó"),
+  byOther: label("by other", "por otro"),
   shot: label("Shot", "Nivel"),
   cutOrFill: label("Cut / fill", "Corte / relleno"),
   fromMark: label("From the crew's mark", "Desde la marca"),

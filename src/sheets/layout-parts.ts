@@ -1,6 +1,7 @@
 import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
 import { fieldOf, fieldsOf, languages, type Hand, type Language, type North } from "../estimate/fields";
+import { byOtherOf, type ByOther } from "../estimate/by-other";
 import { answerOf, structureOf, type Job } from "../estimate/job";
 import { type GateOnPosts } from "../estimate/hung-gates";
 import { type Pen } from "../estimate/pen";
@@ -80,6 +81,7 @@ export function headOf(
   const references = referencesOf(radius, bearing);
   const found = siteFindings(job, pen, bearing);
   const site = { findings: found, neighbors: neighborsOf(job) };
+  const byOther = byOtherOf(job, pen);
   return {
     language,
     title: [job.job_name, job.site].filter(Boolean).join("   "),
@@ -89,13 +91,22 @@ export function headOf(
     center,
     over,
     notes: [
-      ...byOtherSentences(job, language),
+      ...byOtherSentences(job, pen, language),
       ...siteSentences(found, answerOf(job, "turning_room"), language),
     ],
     plan: {
       width: drawn * points,
       height: Math.round(planFrame(drawn).height * points),
-      svg: planDrawing(pen, { width: drawn, bearing, north, numbered: true, references, site, language }),
+      svg: planDrawing(pen, {
+        width: drawn,
+        bearing,
+        north,
+        numbered: true,
+        references,
+        site,
+        byOther,
+        language,
+      }),
       description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),
     },
   };
@@ -119,6 +130,7 @@ export function withSides(
   pen: Pen,
   hand: Hand,
   stands: "pin" | "post",
+  byOther?: ByOther,
 ): LaidStake[] {
   const pieces = piecesOnGround(pen, 0);
   const ofHand: [GateSide, GateSide] = hand === "right" ? ["hinge", "latch"] : ["latch", "hinge"];
@@ -127,6 +139,7 @@ export function withSides(
   );
   return stakes.map(({ atGate, ...stake }, k) => ({
     ...stake,
+    ...(byOther?.stakes[k] && { byOther: true }),
     kind: atGate ? (`gate ${stands}` as const) : stands,
     sides: [...sides.at(k - 1)!.slice(1), ...sides[k].slice(0, 1)],
   }));
@@ -135,7 +148,10 @@ export function withSides(
 /** The inputs that the plan and the notes rest on beside the fence's own. */
 const siteKeys = (structure: Structure) =>
   fieldsOf(structure)
-    .filter(({ key, section }) => section === "site" || key === "gate_hand" || key === "gate_swing")
+    .filter(
+      ({ key, section }) =>
+        section === "site" || /^(gate_hand|gate_swing|gates_by_other|fence_by_other)$/.test(key),
+    )
     .map(({ key }) => key);
 
 /** How an estimate's cells stand behind the inputs of a layout: where each is now, and an input of its list of fields. */

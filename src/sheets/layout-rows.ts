@@ -107,7 +107,7 @@ function stakeRow(
     put(row, columns.angle, turn(at("bearing"), at("bearing", first)), "crewAngle"),
     ...length(row, columns.running, row === first ? 0 : plus(above, chord)),
     ...heightCells(row, radius, gradeRow, language),
-    put(row, columns.asSet, "", "crewBlank"),
+    asSetCell(row, stake, language),
     ...(["bearing", "east", "north"] as const).map((name) => put(row, columns[name], figure(name), "place")),
     ...(center
       ? [
@@ -117,6 +117,10 @@ function stakeRow(
       : []),
   ];
 }
+
+/** Where the crew writes what it set; a stake by other is there already, or is set by the others. */
+export const asSetCell = (row: number, { byOther }: LaidStake, language: Language): PlanCell =>
+  put(row, columns.asSet, byOther ? labels.byOther[language] : "", byOther ? "crewWord" : "crewBlank");
 
 /** Where the crew writes the height that it takes at a stake, and what to dig or fill there by it; `off` as in cutOrFill. */
 export function heightCells(row: number, off: Expression, gradeRow: number, language: Language): PlanCell[] {

@@ -34,6 +34,7 @@ export const messages = {
   onHand: " on hand",
   gateItem: "Gate frame, ",
   byOther: ", by other",
+  areByOther: " by other",
   linePostItem: "Line post, ",
   gatePostItem: "Gate post, ",
   railItem: "Rail, ",

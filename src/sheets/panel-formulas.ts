@@ -63,7 +63,8 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
     found[`${key}_fewer`] = k === 0 ? minus(number(count), 1) : count;
     found[`${key}_more`] = k === 0 ? plus(number(count), 1) : count;
     const hand = number(at(`${key}_stock`));
-    const needed = number(count);
+    const others = at(`${key}_fixed`);
+    const needed = minus(number(count), others);
     found[`${key}_left`] = blankUnless(above(hand, 0), call("MAX", 0, minus(hand, needed)));
     found[`${key}_limit`] = when(
       operate(at("beyond_stock"), "=", beyondStock[1]),
@@ -71,7 +72,8 @@ export function panelFormulas(sheet: Sheet): Record<string, Expression> {
       "",
     );
     const has = text(", ", call("MIN", hand, needed), messages.ofThem, needed, messages.onHand);
-    const item = text(messages.panelItem, at(key), " ft", when(above(hand, 0), has, ""));
+    const theirs = when(above(others, 0), text(", ", others, messages.areByOther), "");
+    const item = text(messages.panelItem, at(key), " ft", when(above(hand, 0), has, ""), theirs);
     found[`${key}_item`] = blankUnless(above(number(at(key)), 0), item);
   });
   const less = onFixedRows(over(number(at("frame_less_opening")), 12));

@@ -1,5 +1,6 @@
 import { slotKeys } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
+import { byOtherOf } from "../estimate/by-other";
 import { type Job } from "../estimate/job";
 import { type PanelPen } from "../estimate/panel-pen";
 import { placed, type Placed } from "../estimate/site";
@@ -53,7 +54,7 @@ export function panelPenLayout(
     ],
     bearing: terms[4],
     radius: over(pinCircle, 2),
-    stakes: withSides(laid.stakes, pen, askedOf(job).hand, "pin"),
+    stakes: withSides(laid.stakes, pen, askedOf(job).hand, "pin", byOtherOf(job, pen)),
     asks: ask("PANEL_LAYOUT", ...terms.slice(0, 5)),
     used,
   };

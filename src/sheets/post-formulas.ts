@@ -14,7 +14,7 @@ import {
   type Term,
 } from "./expression";
 import { above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
-import { gateTerms, hungGateFormulas, theirGates } from "./hung-gate-formulas";
+import { gateTerms, hungGateFormulas } from "./hung-gate-formulas";
 import { postItems } from "./post-items";
 import { settingFormulas } from "./post-setting-formulas";
 import { chosen, depthOf, half, isWord, shapeOf, square } from "./post-terms";
@@ -81,13 +81,13 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
 }
 
 /** What is counted of posts, rails and gates, by key. */
-function countFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expression> {
+function countFormulas(sheet: Sheet): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const counted = (key: string, otherwise: Term) => ({ [`${key}_count`]: countOrOwn(sheet, key, otherwise) });
   const cut = at("rails_fixed");
   return {
-    ...counted("line_posts", minus(at("posts"), gatePosts)),
-    ...counted("gate_posts", call("MAX", 0, minus(gatePosts, times(2, theirGates(sheet))))),
+    ...counted("line_posts", minus(at("posts"), at("line_posts_fixed"))),
+    ...counted("gate_posts", at("gate_posts_fixed")),
     ...counted("rails", roundedUp(times(cut, plus(1, over(number(at("rail_waste")), 100))))),
     ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
     ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
@@ -102,18 +102,18 @@ function countFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expr
 /** The formulas of a pen of posts, by key. */
 export const postFormulas = (sheet: Sheet): Record<string, Expression> => ({
   ...builtFormulas(sheet),
-  ...workFormulas(sheet, times(2, terms(sheet).gates)),
+  ...workFormulas(sheet),
 });
 
-/** The formulas of posts, rails, holes and gates, of a pen or an arena, by key; its gate posts are told. */
-export function workFormulas(sheet: Sheet, gatePosts: Expression): Record<string, Expression> {
+/** The formulas of posts, rails, holes and gates, of a pen or an arena, by key. */
+export function workFormulas(sheet: Sheet): Record<string, Expression> {
   const items = Object.entries(postItems(sheet)).flatMap(([key, { says, unit }]) => [
     [`${key}_item`, says],
     [`${key}_unit_shown`, unit],
   ]);
   return {
     ...settingFormulas(sheet),
-    ...countFormulas(sheet, gatePosts),
+    ...countFormulas(sheet),
     ...hungGateFormulas(sheet),
     ...Object.fromEntries(items),
   };

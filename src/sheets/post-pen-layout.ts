@@ -1,5 +1,6 @@
 import { fieldOf, fieldsOf, slotKeys } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
+import { byOtherOf } from "../estimate/by-other";
 import { answerOf, type Job } from "../estimate/job";
 import { gatePostWidth } from "../estimate/fence-body";
 import { type PostedPen } from "../estimate/post-pen";
@@ -48,16 +49,18 @@ export function postPenLayout(
     ],
     bearing: terms[4],
     radius: over(circle, 2),
-    stakes: withSides(laid.stakes, pen, askedOf(job).hand, "post").map((stake) => withHole(stake, work)),
+    stakes: withSides(laid.stakes, pen, askedOf(job).hand, "post", byOtherOf(job, pen)).map((stake) =>
+      withHole(stake, work),
+    ),
     asks: ask("POST_LAYOUT", ...terms),
     used,
   };
 }
 
-/** A stake with the hole that its post stands in; none where posts are driven. */
+/** A stake with the hole that its post stands in; none where posts are driven, and of a post by other. */
 export function withHole(stake: LaidStake, { lineHole, gateHole, holeDepth }: PostWork): LaidStake {
   const diameter = stake.kind === "gate post" ? gateHole : lineHole;
-  return diameter === null ? stake : { ...stake, hole: { diameter, depth: holeDepth! } };
+  return diameter === null || stake.byOther ? stake : { ...stake, hole: { diameter, depth: holeDepth! } };
 }
 
 /** What the heights of the rails rest on. */

@@ -2,7 +2,8 @@ import { equipmentKeys } from "../estimate/equipment";
 import { PART_OF_HOUR, rateOfLine } from "../estimate/labor";
 import { blankUnless, above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
 import { type SectionLayout } from "./estimate-sections";
-import { number, over, plus, times, call, range, type Expression } from "./expression";
+import { type Place } from "./address";
+import { number, over, plus, times, call, minus, range, type Expression } from "./expression";
 
 /** The formulas of equipment and labor: days as they were answered, and hours by the production rates, by key. */
 export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): Record<string, Expression> {
@@ -29,12 +30,18 @@ export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): 
   };
 }
 
-/** The counts of some lines added up; as one range where they stand below each other. */
+/** The counts of some lines added up, less what of a pen's panels is by other. */
 function counts({ places }: Sheet, lines: readonly string[]): Expression {
-  const counted = lines.map((key) => places[`${key}_count`]);
-  const [first, last] = [counted[0], counted[counted.length - 1]];
-  const together = last.row - first.row === counted.length - 1;
+  const all = added(lines.map((key) => places[`${key}_count`]));
+  const shared = lines.filter((key) => `${key}_stock` in places);
+  return shared.length === 0 ? all : minus(all, added(shared.map((key) => places[`${key}_fixed`])));
+}
+
+/** Cells added up; as one range where they stand below each other. */
+function added(cells: readonly Place[]): Expression {
+  const [first, last] = [cells[0], cells[cells.length - 1]];
+  const together = last.row - first.row === cells.length - 1;
   return together
     ? call("SUM", range(first, last))
-    : call("SUM", ...counted.map((place) => range(place, place)));
+    : call("SUM", ...cells.map((place) => range(place, place)));
 }

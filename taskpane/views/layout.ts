@@ -51,6 +51,7 @@ export function view(context: Context): TemplateResult {
       <legend>${say.site}</legend>
       ${asked("site")}
       <p class="beside" role="status">${site.gate || nothing}</p>
+      ${site.byOther.map((one) => html`<p class="beside">${unbroken(one)}</p>`)}
       ${site.notes.map((note) => html`<p class="refusal">${unbroken(note)}</p>`)}
     </fieldset>
     <section class="commands">

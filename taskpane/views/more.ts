@@ -26,6 +26,10 @@ const say = {
     subcontract: "Subcontract",
     charges: "On top of the lines",
   } as Record<Exclude<Section, AskedElsewhere>, string>,
+  hints: {
+    gates_by_other: "Counted as above: 2 or 1; 3. They and their posts are not priced here.",
+    fence_by_other: "Clockwise, by the layout sheet's stakes: 3; 7. The posts at both ends are theirs too.",
+  } as Record<string, string>,
 };
 
 /** Every field that neither the questions nor the layout sheet ask, by section. */
@@ -43,7 +47,7 @@ export function moreView(context: Context): TemplateResult {
       (section) =>
         html`<fieldset>
           <legend>${say.sections[section as keyof typeof say.sections]}</legend>
-          ${others.filter((field) => field.section === section).map((field) => questionView(context, field))}
+          ${others.filter((field) => field.section === section).map((field) => questionView(context, field, { hint: say.hints[field.key] }))}
         </fieldset>`,
     )}
   </details>`;

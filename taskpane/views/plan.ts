@@ -1,8 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { type Pen } from "../../src/estimate/pen";
+import { byOtherOf } from "../../src/estimate/by-other";
 import { planFrame } from "../../src/drawing/frame";
 import { placedPieces } from "../../src/drawing/pieces";
 import { planShape } from "../../src/drawing/plan";
+import { type planSite } from "../plan-site";
+import { type Result } from "../result";
+import { unbroken } from "../shown";
 import { type Context } from "./context";
 import { svgNode } from "./svg-node";
 
@@ -13,15 +16,41 @@ const say = {
   point: "Gates are drawn double. Point at a piece to name it.",
 };
 
-let drawn: { pen: Pen; node: SVGElement; names: string[] } | undefined;
+interface Drawn {
+  result: Result;
+  around?: typeof planSite;
+  node: SVGElement;
+  names: string[];
+  /** What was found on the site, in sentences. */
+  notes: string[];
+}
 
-/** The drawing of a pen, made once for as long as the pen stays the same. */
-function drawingOf(pen: Pen) {
-  if (drawn?.pen !== pen) {
-    const colors = { ink: "var(--pen-ink)", faint: "var(--pen-faint)", paper: "var(--pen-paper)" };
-    const names = placedPieces(pen, planFrame(width)).map(({ name }) => name);
-    drawn = { pen, node: svgNode(planShape(pen, { width, colors })), names };
+let drawn: Drawn | undefined;
+let asked = false;
+
+/** How the site around a pen is drawn; fetched once what is seen first is there. */
+let around: typeof planSite | undefined;
+
+/** The drawing of a result, made once for as long as that stays the same; with the site once its script is there. */
+function drawingOf(result: Result, changed: () => void): Drawn {
+  if (!around && !asked) {
+    asked = true;
+    void import("../plan-site").then((script) => {
+      around = script.planSite;
+      changed();
+    });
   }
+  if (drawn?.result === result && drawn.around === around) return drawn;
+  const {
+    job,
+    made: { pen },
+  } = result;
+  const colors = { ink: "var(--pen-ink)", faint: "var(--pen-faint)", paper: "var(--pen-paper)" };
+  const byOther = byOtherOf(job, pen);
+  const { options, notes = [] } = around?.(job, pen) ?? {};
+  const pieces = placedPieces(pen, planFrame(width), undefined, undefined, byOther?.pieces);
+  const node = svgNode(planShape(pen, { width, colors, byOther, ...options }));
+  drawn = { result, around, node, names: pieces.map(({ name }) => name), notes };
   return drawn;
 }
 
@@ -29,7 +58,7 @@ function drawingOf(pen: Pen) {
 export function view({ panel, page, changed }: Context): TemplateResult {
   const { result, old } = panel.figured;
   if (!result) return html`<div class="plan"></div>`;
-  const { node, names } = drawingOf(result.made.pen);
+  const { node, names, notes } = drawingOf(result, changed);
   const place = page.piece !== undefined && page.piece < names.length ? page.piece : undefined;
   for (const piece of node.querySelectorAll("[data-piece]"))
     piece.classList.toggle("named", piece.getAttribute("data-piece") === String(place));
@@ -61,5 +90,6 @@ export function view({ panel, page, changed }: Context): TemplateResult {
     >
       ${node}
     </div>
-    <p class="piece" role="status">${place === undefined ? say.point : (names[place] ?? nothing)}</p>`;
+    <p class="piece" role="status">${place === undefined ? say.point : (names[place] ?? nothing)}</p>
+    ${notes.map((note) => html`<p class="refusal">${unbroken(note)}</p>`)}`;
 }

@@ -145,10 +145,14 @@ function baseView(base: LaidLayer, depth: number): TemplateResult | typeof nothi
 }
 
 /** What more is to be said of a fence: its panels on hand and its gates, or how its posts are set. */
-function fenceView(context: Context, { pen, base, sand, work }: Estimate): TemplateResult | typeof nothing {
+function fenceView(
+  context: Context,
+  { pen, base, sand, work, takeoff }: Estimate,
+): TemplateResult | typeof nothing {
   if (work) return postsView(context, work);
   if (pen.structure !== "panel pen") return nothing;
-  const said = [onHandSentence(pen), openingsSentence(pen)].filter(Boolean);
+  const byOther = takeoff.filter(({ key }) => key.startsWith("panel_")).map((line) => line.byOther ?? 0);
+  const said = [onHandSentence(pen, byOther), openingsSentence(pen)].filter(Boolean);
   return html`${said.map((one) => html`<p class="beside">${unbroken(one)}</p>`)}
   ${gateCautions(pen, base.delivered + sand.delivered).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }

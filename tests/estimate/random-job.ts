@@ -115,6 +115,7 @@ const postAnswers = {
 /** The answers that a job of any structure has. */
 const anyAnswers = {
   gates_by_other: fc.constantFrom<unknown[]>(null, null, null, 1, 2, "1; 3", "1; 2; 3; 4"),
+  fence_by_other: fc.constantFrom(null, null, null, null, "2; 4", "4; 6; 7; 9", "3; 1"),
   budget: maybe(fc.integer({ min: 500, max: 20_000 })),
   ...slotted("truck", maybe(halves(5, 20), 8), maybe(halves(5, 20), 2)),
   ...uses(

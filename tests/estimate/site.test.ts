@@ -147,10 +147,12 @@ describe("gates by other", () => {
 
   it("are said by the number that they have in the estimate, in both languages", () => {
     const shared = job({ gate_3: 6, gates_by_other: "2; 3" });
-    expect(byOtherSentences(shared)).toEqual(["Gate 3 of the estimate, 6', and its posts are by other."]);
-    expect(byOtherSentences(shared, "es")).toEqual([
+    expect(byOtherSentences(shared, penOf(shared))).toEqual([
+      "Gate 3 of the estimate, 6', and its posts are by other.",
+    ]);
+    expect(byOtherSentences(shared, penOf(shared), "es")).toEqual([
       "La puerta 3 del presupuesto, 6', va por otro, con sus postes.",
     ]);
-    expect(byOtherSentences(job())).toEqual([]);
+    expect(byOtherSentences(job(), penOf(job()))).toEqual([]);
   });
 });

@@ -4,7 +4,6 @@ import { layOutFromGate } from "../../src/fence/gate-first";
 import { type Stake } from "../../src/fence/layout";
 import { panelLayout } from "../../src/fence/panel-layout";
 import { postLayout } from "../../src/fence/post-layout";
-import { markShared } from "../../src/fence/shared-fence";
 import { type Point, ahead, distance, enclosedArea, midpoint } from "../../src/geometry/point";
 import { expectWalkCloses, surveyedArea } from "./closed-walk";
 
@@ -82,38 +81,4 @@ describe("A layout set from its gate", () => {
       "there is no gate to start from: give the pen a gate",
     );
   }); // prettier-ignore
-});
-
-describe("Two pens that share fence", () => {
-  const marks = (stakes: { byOther: boolean; runByOther: boolean }[]) => ({
-    stakes: stakes.flatMap(({ byOther }, i) => (byOther ? [i + 1] : [])),
-    runs: stakes.flatMap(({ runByOther }, i) => (runByOther ? [i + 1] : [])),
-  });
-
-  it("have the shared gate and its two posts from the first, and all else of their own", () => {
-    const first = postPen(40);
-    const second = layOutFromGate(panelPen, { from: first[0], to: first[1], pen: "left" });
-    expect(marks(markShared(second.stakes, first))).toEqual({ stakes: [1, 2], runs: [2] });
-    // The centers stand as far apart as both lie from the gate.
-    const panelRadius = distance(second.center, first[0]);
-    expect(distance(second.center, origin)).toBeCloseTo(Math.sqrt(864) + Math.sqrt(panelRadius ** 2 - 36), 9);
-  });
-
-  it("share a run of an arena's side with every post on it", () => {
-    const beside = { length: 60, width: 40, cornerRadius: 0, spacing: 10, gatePost: 0 };
-    const first = arenaLayout({ ...beside, gates: [] }, 0).stakes;
-    const second = arenaLayout({ ...beside, gates: [{ side: "left", opening: 10, at: 0 }] }, 0).stakes;
-    const shifted = second.map((stake) => ({ ...stake, east: stake.east + 40 }));
-    const marked = markShared(shifted, first);
-    expect(marked.filter(({ byOther }) => byOther)).toHaveLength(7);
-    expect(marked.filter(({ runByOther }) => runByOther)).toHaveLength(6);
-  });
-
-  it("share no run whose stakes are the first pen's but not neighbors there, and none a half inch off", () => {
-    const first = postPen(0);
-    const skipped = [first[0], first[2], first[3]];
-    expect(marks(markShared(skipped, first))).toEqual({ stakes: [1, 2, 3], runs: [3] });
-    const off = first.map((stake) => ({ ...stake, east: stake.east + 0.5 / 12 }));
-    expect(marks(markShared(off, first))).toEqual({ stakes: [], runs: [] });
-  });
 });

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { byOtherOf } from "../../src/estimate/by-other";
 import { newJob, type Job } from "../../src/estimate/job";
 import { panelPen } from "../../src/estimate/panel-pen";
 import { panelLayout } from "../../src/fence/panel-layout";
@@ -36,6 +37,7 @@ const laidOutJob = randomPanelJob
 
 function isLaidOut(one: Job): boolean {
   try {
+    byOtherOf(one, panelPen(one));
     return panelLayout(parts(one), 0).length > 0;
   } catch {
     return false;

@@ -11,6 +11,7 @@ import { postPenLayout } from "../../src/sheets/post-pen-layout";
 import { pricesPlan } from "../../src/sheets/prices";
 import { pricesName } from "../../src/sheets/prices-layout";
 import { randomPostJob } from "../estimate/random-job";
+import { Refusal } from "../../src/units/refusal";
 import { expectWalkCloses } from "../fence/closed-walk";
 import { pen, shownAt } from "./layouts";
 import { placesIn } from "./typed-plan";
@@ -21,6 +22,16 @@ function layoutOf(job: Job) {
   const cells = placesIn["post pen"];
   return postPenLayout(job, made.pen, made.work!, { revision: 1, date: "2026-11-25", estimate: { name: "Estimate", cells } });
 } // prettier-ignore
+
+/** False for a job whose fence by other passes a gate of its own. */
+function isAnswered(job: Job): boolean {
+  try {
+    return layoutOf(job) !== undefined;
+  } catch (refusal) {
+    if (refusal instanceof Refusal && refusal.message.startsWith("fence by other")) return false;
+    throw refusal;
+  }
+}
 
 /** The layout sheet of `laidOut` beside the estimate of a job, worked out. */
 function sheetOf(job: Job, laidOut = job) {
@@ -34,7 +45,7 @@ const job: Job = { ...newJob(), structure: "post pen", leaf_2: 4, gate_bearing: 
 describe("the layout sheet of a post pen", () => {
   it("shows by its formulas the stakes as they are laid out, over random jobs, and the walk comes back", () => {
     fc.assert(
-      fc.property(randomPostJob, fc.integer({ min: 0, max: 359 }), (some, bearing) => {
+      fc.property(randomPostJob.filter(isAnswered), fc.integer({ min: 0, max: 359 }), (some, bearing) => {
         const { data, first, sheet } = sheetOf({ ...some, gate_bearing: bearing });
         const at = (k: number, column: number) => Number(shownAt(sheet, first + k, column));
         data.stakes.forEach((stake, k) => {

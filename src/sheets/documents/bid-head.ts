@@ -1,7 +1,7 @@
 import { planDrawing } from "../../drawing/plan";
+import { byOtherOf } from "../../estimate/by-other";
 import { comes } from "../../estimate/layers";
 import { penSentence } from "../../estimate/sentences";
-import { type Pen } from "../../estimate/pen";
 import { type PlanPicture } from "../plan";
 import { bidHead, scopeEntry } from "./bid-entries";
 import { layerOf, scopeOf, sizesOf } from "./bid-scope";
@@ -9,6 +9,7 @@ import { type BidData } from "./bid";
 import { messages } from "./messages";
 import { businessRows, pairRow, sourceRow } from "./letter-head";
 import { columns, factRow, gap, headingRow, LINE, numberedRow, paragraphRow, type Row } from "./rows";
+import { type EstimateSource } from "./source";
 
 const say = messages.bid;
 
@@ -37,15 +38,15 @@ export const scopeRows = ({ sources, shares }: BidData): Row[] =>
       ...(comes(source.made.base) ? [factRow(say.base, () => layerOf(source, "base", shares?.base), { across: 3 })] : []),
       factRow(say.sand, () => layerOf(source, "sand", shares?.sand), { across: 3 }),
     ];
-    return [headingRow(title), gap(3), ...besidePlan(rows, planOf(source.made.pen))];
+    return [headingRow(title), gap(3), ...besidePlan(rows, planOf(source))];
   }); // prettier-ignore
 
 /** How wide the plan is drawn, pixels, and how wide it stands beside the words, points. */
 const drawn = 300;
 const PLAN = 168;
 
-function planOf(pen: Pen): Omit<PlanPicture, "row"> {
-  const svg = planDrawing(pen, { width: drawn });
+function planOf({ job, made: { pen } }: EstimateSource): Omit<PlanPicture, "row"> {
+  const svg = planDrawing(pen, { width: drawn, byOther: byOtherOf(job, pen) });
   const height = Number(/height="(\d+)"/.exec(svg)?.[1] ?? drawn);
   return {
     column: columns.unit,

@@ -5,6 +5,7 @@ import { baseLayer, type Material } from "../../estimate/layers";
 import { settingSentence } from "../../estimate/post-sentences";
 import { type PostWork } from "../../estimate/post-work";
 import { countInWords, penSentence } from "../../estimate/sentences";
+import { byOtherSentences } from "../../estimate/site-sentences";
 import { inchesAlone } from "../../units/feet-inches";
 import { call, operate, over, pen, text, times, when, type Expression } from "../expression";
 import { cellOf, type EstimateSource } from "./source";
@@ -62,7 +63,12 @@ export function scopeOf({ job, made, sheet }: EstimateSource): string[] {
   const asked = fieldsOf(sheet.structure).some(({ key }) => key === "purpose");
   const what = `${capital(sheet.structure)}${asked ? ` for ${choiceOf(job, "purpose")}` : ""}`;
   const built = `${what}. ${capital(penSentence(made.pen))}.${baseWords(job)}`;
-  return [built, ...(made.work ? postWords(job, made.work) : []), words.done];
+  return [
+    built,
+    ...(made.work ? postWords(job, made.work) : []),
+    words.done,
+    ...byOtherSentences(job, made.pen),
+  ];
 }
 
 const words = { done: "Laid out from a center stake, gates hung and working, the site left clean." };

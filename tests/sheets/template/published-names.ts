@@ -556,6 +556,7 @@ hinge room = cell of hinge_room
 gates of two = cell of gates_of_two
 gates on face = cell of gates_on_face
 gate lap = cell of gate_lap
+fence by other = cell of fence_by_other
 base loads = sum of base_truck_1_count + base_truck_2_count + base_truck_3_count + base_truck_4_count
 all loads = sum of truck_1_count + truck_2_count + truck_3_count + truck_4_count + base_truck_1_count + base_truck_2_count + base_truck_3_count + base_truck_4_count
 base yards = cell of base_delivered
