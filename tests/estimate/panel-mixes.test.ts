@@ -49,7 +49,8 @@ describe("the best mixes of panels", () => {
           expect(totalOf(made)).toBe(price);
           told++;
         }
-        if (found.best.length === 0) return;
+        // A mix that the fence by other does not fit is not told.
+        if (found.best.length === 0 || random.fence_by_other !== null) return;
         const byItself = panelPen({ ...random, ...found.best[0].answers, ...noOwnMix });
         expect(byItself).toEqual(found.best[0].pen);
       }),

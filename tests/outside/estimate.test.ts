@@ -105,6 +105,8 @@ function changeInputs(
     const places = placesIn[structureOf(job)];
     const live = fieldsOf(structureOf(job)).filter(({ key, decides, settled }) => {
       if (settled || (decides && `${key}_written` in places)) return false;
+      // Which gates are by other decides whether a run may pass them.
+      if (key === "gates_by_other" && job.fence_by_other !== null) return false;
       const { row, column } = places[key];
       return !fixed.has(`${nameOf(k)},${row},${column}`);
     });
