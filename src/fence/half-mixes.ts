@@ -33,6 +33,15 @@ export function addCheapest(search: Search, tolerance: number): void {
 export const addNearestOfHalves = (search: Search): void =>
   addOfCost(search, halves(search, "cost", Infinity), search.given.cost);
 
+/** Offers every mix of the wanted weight that costs `most` or less. */
+export function offerCheap(search: Search, most: number, offer: (rank: number, count: number) => void): void {
+  const [a, b] = halves(search, "weight", most);
+  const window = bounds(search, 0, MARGIN);
+  pairSums(MOST_COSTS)(wholeRun(a), wholeRun(b), window.least, window.most, (i, j) => {
+    if (a.follow[i] + b.follow[j] <= most) offer(a.rank[i] + b.rank[j], a.count[i] + b.count[j]);
+  });
+}
+
 const cheapestForWeight = ({ classes, yardstick }: Search) =>
   [...classes].sort((a, b) => a.price / yardstick.weigh(a.chord) - b.price / yardstick.weigh(b.chord));
 

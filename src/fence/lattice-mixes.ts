@@ -8,6 +8,8 @@ const MANY_CHOICES = 4e9;
 /** How many mixes the first window is to hold, and in how many places to look before giving up. */
 const FIRST_WINDOW = 4;
 const MOST_PLACES = 200_000;
+/** How many mixes of one window to offer: with so many, the best of them makes the next window far narrower. */
+const MOST_OFFERS = 1000;
 /** How much wider the next window is than one that holds none. */
 const WIDER = 2;
 /** Up to this part of the whole, a window is so thin that its rims are no wider than its middle. */
@@ -62,13 +64,18 @@ export function addNearestOnLattice(search: Search): boolean {
       least: [...parts.map(() => -SLACK), middle * steep - flat - SLACK],
       most: [...parts.map((part, k) => mosts[k] * part + SLACK), middle * steep + flat + SLACK],
     };
+    let left = MOST_OFFERS;
     const isWhole = pointsWithin(basis, region, MOST_PLACES, (counts) => {
-      if (counts.some((count, k) => count < 0 || count >= ranks[k].length)) return;
-      const sum = (of: (count: number, k: number) => number) =>
-        counts.reduce((all, count, k) => all + of(count, k), 0);
-      const weight = given.weight + sum((count, k) => count * weights[k]);
-      if (weight < least || weight > most) return;
-      offer(given.rank + sum((count, k) => ranks[k][count]), given.count + sum((count) => count));
+      let { weight, count, rank } = given;
+      for (let k = 0; k < dimensions; k++) {
+        if (counts[k] < 0 || counts[k] >= ranks[k].length) return true;
+        weight += counts[k] * weights[k];
+        count += counts[k];
+        rank += ranks[k][counts[k]];
+      }
+      if (weight < least || weight > most) return true;
+      offer(rank, count);
+      return --left > 0;
     });
     const next = WIDER * (most - least);
     return isWhole ? { under: target - next, over: target + next } : undefined;

@@ -1,11 +1,15 @@
 import { type Chord } from "../geometry/cyclic-polygon";
 import { EPSILON } from "../units/rounding";
 import { type PanelClass, TooManyMixes, countsOf, panelClasses, ranking } from "./mix-classes";
+import { addExtremeInSteps } from "./extreme-mixes";
 import { addCheapest, addNearestOfHalves } from "./half-mixes";
 import { addNearestOnLattice } from "./lattice-mixes";
 import { type Given, type Mix, type Search, type Side } from "./mix-search";
 import { addNearestInSteps } from "./stepped-mixes";
 import { type Measure, ROUND_ENOUGH, aroundYardstick, circleYardstick } from "./yardstick";
+
+/** What adds the nearest mixes without holding all of them, each where it can. */
+const quickWays = [addNearestInSteps, addExtremeInSteps, addNearestOnLattice];
 
 /** More panels of one length than this are no fence; they would only fill the memory. */
 const MOST_PANELS = 100_000;
@@ -83,7 +87,7 @@ export function mixFinder(panels: readonly Stocked[], gates: readonly number[], 
       many,
     };
     if (question.tolerance !== undefined) addCheapest(whole, question.tolerance);
-    else if (!addNearestInSteps(whole) && !addNearestOnLattice(whole)) addNearestOfHalves(whole);
+    else if (!quickWays.some((add) => add(whole))) addNearestOfHalves(whole);
   }
 
   /** By distance around. Thinning is sound where every mix that could be better is round enough to be a pen. */

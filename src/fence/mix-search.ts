@@ -84,6 +84,9 @@ export function bounds({ yardstick, side, wanted }: Search, off: number, noise: 
   };
 }
 
+/** How much narrower a window has to be than one that held too many. */
+const NARROWER = 0.7;
+
 /** The weights between which mixes are looked at. */
 export interface Window {
   least: number;
@@ -92,7 +95,8 @@ export interface Window {
 
 /**
  * Adds the nearest mixes of one cost to the best. `visit` offers every mix of a window and gives the weights next to it,
- * where it is worth looking on. False where it cannot, and gives nothing.
+ * where it is worth looking on. Where a window holds too many it gives nothing: one that ends where the best of those met
+ * does is then looked at. False where that is not much narrower.
  */
 export function addNearest(
   search: Search,
@@ -118,8 +122,12 @@ export function addNearest(
     least = Math.max(least, before.least);
     most = Math.min(most, before.most);
     const next = visit({ least, most }, offer);
-    if (!next) return false;
     const after = reach();
+    if (!next) {
+      const isNarrower = after.most - after.least < NARROWER * (most - least);
+      if (isNarrower) continue;
+      return false;
+    }
     if (after.least >= least && after.most <= most) return true;
     const under = side === "above" ? Infinity : target - next.under;
     const over = side === "below" ? Infinity : next.over - target;

@@ -21,8 +21,8 @@ export interface Region {
 
 /**
  * Calls with every whole combination of the vectors that lies in the region, as how often it takes each vector; what lies
- * on the rim may be left out. False where more than `room` places would have to be looked at; calls may then have been
- * made.
+ * on the rim may be left out. False where a call gives false, and where more than `room` places would have to be
+ * looked at; calls may then have been made.
  *
  * The vectors are first made short and nearly upright (A. K. Lenstra, H. W. Lenstra, L. Lovász, "Factoring polynomials
  * with rational coefficients", 1982). Then the last coefficient can take few values, the one before it few for each of
@@ -32,7 +32,7 @@ export function pointsWithin(
   basis: readonly Vector[],
   { center, distance, least, most }: Region,
   room: number,
-  call: (counts: readonly number[]) => void,
+  call: (counts: readonly number[]) => boolean,
 ): boolean {
   const { vectors, made } = reduced(basis);
   const { parts, uprights, squares } = upright(vectors);
@@ -57,8 +57,9 @@ export function pointsWithin(
       taken[k] = times;
       for (let i = 0; i < made.length; i++) counts[k][i] = counts[k + 1][i] + times * made[k][i];
       for (let i = 0; i < least.length; i++) places[k][i] = places[k + 1][i] + (times - aim) * uprights[k][i];
-      if (k === 0) call(counts[0]);
-      else if (!walk(k - 1, Math.max(0, rest - (times - aim) ** 2 * squares[k]))) return false;
+      if (k === 0) {
+        if (!call(counts[0])) return false;
+      } else if (!walk(k - 1, Math.max(0, rest - (times - aim) ** 2 * squares[k]))) return false;
     }
     return true;
   };

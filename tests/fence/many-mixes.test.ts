@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { addExtremeInSteps } from "../../src/fence/extreme-mixes";
 import { addNearestOfHalves } from "../../src/fence/half-mixes";
 import { addNearestOnLattice } from "../../src/fence/lattice-mixes";
 import { countsOf, panelClasses, ranking } from "../../src/fence/mix-classes";
@@ -99,6 +100,21 @@ describe("the ways past running halves of all mixes against each other", () => {
       { numRuns: 25 },
     );
     expect(stepped).toBeGreaterThan(20);
+  });
+
+  it("find the heaviest or lightest of a length around, where the circle lies between two lengths", () => {
+    const length = fc.integer({ min: 7, max: 12 }).map((halves) => halves / 2);
+    let extreme = 0;
+    fc.assert(
+      fc.property(jobs(length, fc.constant(1)), fc.constantFrom("above", "below"), (job, side: Side) => {
+        const ends = found(searchOf(job, side, "pin"), addExtremeInSteps);
+        if (ends.did !== true) return;
+        extreme++;
+        expect(ends.ranks).toEqual(found(searchOf(job, side, "pin"), addNearestOfHalves).ranks);
+      }),
+      { numRuns: 25 },
+    );
+    expect(extreme).toBeGreaterThan(10);
   });
 
   it("leave to the halves what they cannot do", () => {

@@ -19,11 +19,12 @@ function tried(basis: readonly Vector[], { center, distance, least, most }: Regi
   return found.sort();
 }
 
-const inside = (basis: readonly Vector[], region: Region, room = 1e6) => {
+const inside = (basis: readonly Vector[], region: Region, room = 1e6, most = Infinity) => {
   const found: string[] = [];
-  const isWhole = pointsWithin(basis, region, room, (counts) =>
-    found.push(counts.map((n) => n + 0).join(" ")),
-  );
+  const isWhole = pointsWithin(basis, region, room, (counts) => {
+    found.push(counts.map((n) => n + 0).join(" "));
+    return found.length < most;
+  });
   return { isWhole, found: found.sort() };
 };
 
@@ -85,7 +86,7 @@ describe("pointsWithin", () => {
     );
   });
 
-  it("says when there is more than the room that was given", () => {
+  it("says when there is more than the room that was given or the call takes", () => {
     const basis = [
       [1, 0],
       [0, 1],
@@ -93,5 +94,6 @@ describe("pointsWithin", () => {
     const region = { center: [0, 0], distance: 5, least: [-5, -5], most: [5, 5] };
     expect(inside(basis, region).isWhole).toBe(true);
     expect(inside(basis, region, 20).isWhole).toBe(false);
+    expect(inside(basis, region, 1e6, 3)).toMatchObject({ isWhole: false, found: { length: 3 } });
   });
 });
