@@ -50,7 +50,7 @@ export const purposes = ["ground work", "riding", "starting rank horses", "cattl
 export const bulkUnits = ["ton", "cu yd"] as const;
 
 /** Where road fabric is laid. */
-export const fabricPlaces = ["none", "under the base"] as const;
+export const fabricPlaces = ["none", "under base"] as const;
 
 /** What the profit's percentage is of: of the cost (markup) or of the price (margin). */
 export const profitKinds = ["markup", "margin"] as const;
@@ -319,7 +319,7 @@ export const fields: readonly Field[] = [
     key: "base_depth", kind: "length", unit: "in", range: [0, 24], default: 0, section: "base", quick: true, documents: everywhere,
   }), // prettier-ignore
   percent("base_overrun", "Base: overrun", "Base: excedente", "base", 100, 0),
-  percent("base_settle", "Base: loose to compacted", "Base: de suelta a compactada", "base", 95, 0),
+  percent("base_settle", "Base: lost in compacting", "Base: merma al compactar", "base", 95, 0),
   field("Base is sold by the", "La base se vende por", {
     key: "base_unit", beside: "base", kind: "choice", options: bulkUnits, default: "ton", section: "base",
   }), // prettier-ignore

@@ -174,12 +174,16 @@ export function sandSentence(sand: LaidLayer): string {
   return `${broughtInWords(sand)}, ${depthInWords(depthLoose)} loose${settled}`;
 }
 
-/** The same of a base, with the lifts that it is compacted in; "" where there is none. */
-export function baseSentence(base: LaidLayer, asked: number): string {
-  if (!comes(base)) return "";
+/** What is said of the ground, layer by layer: of a base asked for so deep, in, with the lifts that it is compacted in. */
+export function groundSentences(base: LaidLayer, sand: LaidLayer, asked: number): string[] {
+  if (!comes(base)) return [sandSentence(sand)];
   const lifts = liftsOf(asked);
   const inLifts = lifts > 1 ? ` in ${countInWords(lifts)} lifts` : "";
-  return `Base, ${broughtInWords(base)}, ${depthInWords(base.depthSettled)} compacted${inLifts}`;
+  const of = (word: string, said: string) => `${word}, ${said[0].toLowerCase()}${said.slice(1)}`;
+  return [
+    of("Base", `${broughtInWords(base)}, ${depthInWords(base.depthSettled)} compacted${inLifts}`),
+    comes(sand) ? of("Sand", sandSentence(sand)) : sandSentence(sand),
+  ];
 }
 
 const depthInWords = (inches: number) => inchesAlone(inches, 8, "words");

@@ -11,15 +11,13 @@ import { type PostWork } from "../../src/estimate/post-work";
 import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
 import { type Estimate } from "../../src/estimate/estimate";
-import { type LaidLayer } from "../../src/estimate/layers";
 import { gateCautions } from "../../src/estimate/gate-cautions";
 import {
-  baseSentence,
+  groundSentences,
   onHandSentence,
   openingsSentence,
   otherSizesSentence,
   penSentence,
-  sandSentence,
   sandWarnings,
 } from "../../src/estimate/sentences";
 import { placesInUse, unbroken, without } from "../shown";
@@ -102,8 +100,7 @@ export function questionsView(context: Context): TemplateResult {
       <h2>${say.footing}</h2>
       ${of("base", "footing").map(one)}${slotsView(context, "truck")}
       <div class="answer ${old ? "old" : ""}" role="status">
-        ${result ? baseView(result.made.base, Number(panel.state.good.base_depth)) : nothing}
-        <p class="said">${result ? unbroken(sandSentence(result.made.sand)) : say.none}</p>
+        ${groundSaid(context).map((said) => html`<p class="said">${said}</p>`)}
         <p class="refusal">${result ? sandWarnings(result.made.sand, Number(panel.state.good.depth)).join(" · ") : nothing}</p>
       </div>
     </section>
@@ -139,9 +136,10 @@ export function questionView(
   });
 }
 
-function baseView(base: LaidLayer, depth: number): TemplateResult | typeof nothing {
-  const said = baseSentence(base, depth);
-  return said ? html`<p class="said">${unbroken(said)}</p>` : nothing;
+function groundSaid({ panel }: Context): string[] {
+  const { made } = panel.figured.result ?? {};
+  if (!made) return [say.none];
+  return groundSentences(made.base, made.sand, Number(panel.state.good.base_depth)).map(unbroken);
 }
 
 /** What more is to be said of a fence: its panels on hand and its gates, or how its posts are set. */

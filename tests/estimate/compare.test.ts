@@ -89,7 +89,7 @@ describe("ways under a budget", () => {
   });
 
   it("are a thinner base down to 4 in, and none, its fabric with it", () => {
-    const job = { ...newJob(), truck_1: null, base_depth: 6, fabric: "under the base" };
+    const job = { ...newJob(), truck_1: null, base_depth: 6, fabric: "under base" };
     const ways = (changes: object) =>
       waysUnder({ ...job, ...changes }, examplePrices).filter(({ words }) => words.endsWith(" base"));
     const said = (changes: object) => ways(changes).map(({ words }) => words.replace(" in of base", ""));

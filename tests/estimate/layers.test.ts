@@ -106,10 +106,10 @@ describe("the base under the footing", () => {
     expect(hours(plain)).toBe(Math.ceil(4 * plain.sand.delivered) / 4);
     const area = ({ pen, takeoff }: Estimate) => [pen.area, takeoff.find(({ key }) => key === "fabric")!.counted];
     expect(area(made)[1]).toBe(0);
-    const laidOut = estimate(jobOf({ base_depth: 4, fabric: "under the base" }), examplePrices);
+    const laidOut = estimate(jobOf({ base_depth: 4, fabric: "under base" }), examplePrices);
     expect(area(laidOut)[1]).toBe(area(laidOut)[0]);
     expect(lineOf(laidOut, "fabric")!.quantity).toBe(Math.ceil(laidOut.pen.area * 1.1));
-    expect(lineOf(estimate(jobOf({ fabric: "under the base" }), examplePrices), "fabric")).toBeUndefined();
+    expect(lineOf(estimate(jobOf({ fabric: "under base" }), examplePrices), "fabric")).toBeUndefined();
   });
 
   it("takes the user's own loads, and sells by ton or yard as the quarry does", () => {

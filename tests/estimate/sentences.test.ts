@@ -4,7 +4,7 @@ import {
   otherSizesSentence,
   penSentence,
   piecesSentence,
-  baseSentence,
+  groundSentences,
   sandSentence,
   sandWarnings,
 } from "../../src/estimate/sentences";
@@ -102,11 +102,15 @@ describe("sand in a builder's words", () => {
     ).toBe("No load: 0 yards, 100 % short, 0 in loose");
   }); // prettier-ignore
 
-  it("says of a base the same, as deep as it lies compacted, and in how many lifts; nothing where there is none", () => {
+  it("names base and sand where there are both, the base as deep as it lies compacted and in how many lifts", () => {
     const given = { counts: [3, null, null, null], trucks: [16, null, null, null], delivered: 48, overPercent: 2, depthSettled: 4.12 };
-    expect(baseSentence(sand(given), 4)).toBe("Base, three 16s: 48 yards, 2 % over, 4 1/8 in compacted");
-    expect(baseSentence(sand(given), 6)).toMatch(/4 1\/8 in compacted in two lifts$/);
-    expect(baseSentence(sand({ need: 0, delivered: 0, overPercent: null }), 0)).toBe("");
+    const [alone, none] = [sand({}), sand({ need: 0, delivered: 0, overPercent: null })];
+    expect(groundSentences(sand(given), alone, 4)).toEqual([
+      "Base, three 16s: 48 yards, 2 % over, 4 1/8 in compacted",
+      "Sand, by the yard: 37.3 yards, just what is needed, 3 in loose",
+    ]);
+    expect(groundSentences(sand(given), none, 6)).toEqual([expect.stringMatching(/compacted in two lifts$/), "No sand"]);
+    expect(groundSentences(none, alone, 0)).toEqual([sandSentence(alone)]);
   }); // prettier-ignore
 
   it("warns of more than 10 % over, else of more than 6 in, as the sheet does", () => {

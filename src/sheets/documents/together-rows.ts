@@ -54,6 +54,12 @@ const shared: Record<string, string> = {
 /** The key of a section's own lines of one estimate, by its place among them from 1. */
 export const partKey = (section: string, place: number) => `${section}_of_${place}`;
 
+/** The loads of base alone: the lines of the trucks count them with those of sand. */
+const baseLoads = slotKeys("truck").map((key): TogetherRow => ({
+  label: messages.together.baseLoads(key),
+  keys: { quantity: `${baseLayer.loadsOf(key)}_count` },
+}));
+
 /** The rows of the sheet that prices these estimates as one. */
 export function togetherRows(sources: readonly EstimateSource[]): TogetherRow[] {
   const each = (label: string, section: string, column: ColumnName): TogetherRow[] =>
@@ -77,11 +83,8 @@ export function togetherRows(sources: readonly EstimateSource[]): TogetherRow[] 
       { label: messages.together.ofAll(material), heading: true, keys: {} },
       ...each(messages.together.need(material), `${material}_need`, "quantity"),
       ...[`${material}_need`, `${material}_delivered`].map(figure),
+      ...(material === "base" ? baseLoads : []),
     ]),
-    ...slotKeys("truck").map((key) => ({
-      label: messages.together.baseLoads(key),
-      keys: { quantity: `${baseLayer.loadsOf(key)}_count` },
-    })),
     ...lineSectionsOf(everySection).flatMap(section),
     { label: messages.together.taxed, heading: true, keys: {} },
     ...sources.map(({ name }, k) => ({

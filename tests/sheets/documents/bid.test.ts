@@ -85,7 +85,7 @@ describe("a bid", () => {
   });
 
   test("says how deep a compacted base lies only where there is one", () => {
-    const based = bidOf({ ...posts, base_depth: 4, base_settle: 10, fabric: "under the base" });
+    const based = bidOf({ ...posts, base_depth: 4, base_settle: 10, fabric: "under base" });
     const words = wordsOf(based.sheet);
     const { delivered, depthSettled } = based.sources[0].made.base;
     expect(words).toContain("4 in compacted base on road fabric.");

@@ -25,7 +25,7 @@ const jobs = [
     structure: "post pen",
     base_depth: 5,
     base_settle: 10,
-    fabric: "under the base",
+    fabric: "under base",
   },
 ];
 const made = requestOf(jobs);

@@ -29,7 +29,7 @@ describe("several estimates priced as one on a sheet", () => {
     ["two pens of panels", [first, like(first, { ...newJob(), size: 50 })]],
     ["a pen of panels and one of posts", [first, like(first, { ...newJob(), structure: "post pen", setting: "concrete" })]],
     ["two of posts, the tax on what is sold", [{ ...first, structure: "post pen", tax_on: "items sold", rounding: "10 dollars" }, like({ ...first, tax_on: "items sold", rounding: "10 dollars" }, { ...newJob(), structure: "post pen", size: 60, mobilization: 2 })]],
-    ["two with a base, one of them on fabric", [{ ...first, base_depth: 4, base_unit: "cu yd" }, like({ ...first, base_unit: "cu yd" }, { ...newJob(), size: 50, base_depth: 6, fabric: "under the base" })]],
+    ["two with a base, one of them on fabric", [{ ...first, base_depth: 4, base_unit: "cu yd" }, like({ ...first, base_unit: "cu yd" }, { ...newJob(), size: 50, base_depth: 6, fabric: "under base" })]],
     ["one alone", [first]],
   ])("come to every step of the plain arithmetic, to the cent: %s", (_, jobs) => {
     const { read, made } = shownOf(jobs as (typeof first)[]);
