@@ -1,3 +1,4 @@
+import { fasteners } from "../fence/fasteners";
 import { GATE_ROOM } from "../fence/hung-gate";
 import { depthRules } from "../fence/post-depth";
 import { sizeMeanings as postSizeMeanings } from "../fence/size-meaning";
@@ -19,7 +20,7 @@ import {
   type Field,
   type Language,
 } from "./field";
-import { postSizes, railStocks, settings } from "./post-choices";
+import { kickBoards, postSizes, railStocks, settings } from "./post-choices";
 import {
   arenas,
   belongs,
@@ -239,6 +240,9 @@ export const fields: readonly Field[] = [
       key: "rail_length", kind: "length", unit: "ft", range: [1, 40], section: "fence", decides: true,
     }),
     percent("rail_waste", "Rails bought beyond the cut", "Desperdicio de travesaños", "fence", 100, 5),
+    field("Rails are held by", "Los travesaños se fijan con", {
+      key: "fastener", kind: "choice", options: fasteners, default: fasteners[0], section: "fence", documents: everywhere,
+    }),
     field("Fasteners at each crossing", "Sujetadores por cruce", {
       key: "fasteners_each", beside: "fasteners", kind: "count", range: [0, 12], default: 2, section: "fence",
     }),
@@ -248,9 +252,13 @@ export const fields: readonly Field[] = [
     field("Open under the lowest rail", "Libre bajo el travesaño más bajo", {
       key: "rail_under", kind: "length", unit: "in", range: [0, 36], default: 10, section: "fence", documents: onLayout,
     }),
+    field("Kick board at the foot, inside", "Tabla al pie, por dentro", {
+      key: "kick_board", beside: "kick", kind: "choice", options: ["none", ...kickBoards], default: "none", section: "fence", decides: true, documents: everywhere,
+    }),
     instead("line_posts", "Line posts", "Postes de línea", "fence"),
     instead("gate_posts", "Gate posts", "Postes de puerta", "fence"),
     instead("rails", "Lengths of rail", "Piezas de travesaño", "fence"),
+    instead("kick", "Lengths of kick board", "Piezas de tabla al pie", "fence"),
     instead("fasteners", "Fasteners", "Sujetadores", "fence"),
     field("Posts are set", "Los postes van", {
       key: "setting", beside: "holes", kind: "choice", options: settings, default: "tamped earth", section: "holes", quick: true, decides: true,

@@ -36,6 +36,7 @@ export const figureFields: readonly FigureField[] = [
   figure("bay_fewer", "Bay with one post fewer", "Vano con un poste menos", "ft", "feet"),
   figure("bay_more", "Bay with one post more", "Vano con un poste más", "ft", "feet"),
   figure("rail_stock_length", "Length of rail stock", "Largo de la pieza usada", "ft", "feet"),
+  figure("kick_stock_length", "Length of kick board stock", "Largo de la tabla al pie", "ft", "feet"),
   figure("line_post_in", "Line post, actual width", "Poste de línea, ancho real", "in", "inches"),
   figure("gate_post_in", "Gate post, actual width", "Poste de puerta, ancho real", "in", "inches"),
   figure("post_depth", "Depth of the posts", "Profundidad de postes", "ft", "feet"),

@@ -8,21 +8,23 @@ import { panelPen } from "./panel-pen";
 import { type Posted } from "./pen";
 import { arenaOfPosts } from "./post-arena";
 import { postPen } from "./post-pen";
-import { depthOf, railsOf } from "./post-work";
+import { depthOf, kickBoardOf, railsOf } from "./post-work";
 import { type Structure } from "./structures";
 
 /**
- * The depth by the job's rule without the frost, the rails' stock and lengths cut, how often a rail meets a post, the gate
- * posts that are not by other, and the posts that are none of the estimate's line posts.
+ * The depth by the job's rule without the frost, the stock and lengths cut of rails and kick board, how often one meets a
+ * post, the gate posts that are not by other, and the posts that are none of the estimate's line posts.
  */
 function ofPosts(job: Job, pen: Posted): Record<string, number> {
   const { stock, cut, fasteners } = railsOf(job, pen);
+  const kick = kickBoardOf(job, pen);
   const { line, gate } = ownPosts(pen, byOtherOf(job, pen));
   return {
     post_depth: depthOf(job, 0).depth,
     rail_stock_length: stock,
     rails: cut,
-    fasteners,
+    fasteners: fasteners + (kick?.fasteners ?? 0),
+    ...(kick && { kick: kick.cut, kick_stock_length: kick.stock }),
     gate_posts: gate,
     line_posts: pen.posts - line,
   };
@@ -72,7 +74,8 @@ export function fixedOf(job: Job): Record<string, number> {
 }
 
 const onSides = (word: string) => ["left", "far", "right", "near"].map((side) => `${word}_${side}`);
-const ofWork = ["post_depth", "rail_stock_length", "rails", "fasteners", "gate_posts", "line_posts"];
+const ofBoards = ["rail_stock_length", "rails", "kick_stock_length", "kick", "fasteners"];
+const ofWork = ["post_depth", "gate_posts", "line_posts", ...ofBoards];
 
 /** The keys that stand there, by structure. */
 export const fixedKeys: Record<Structure, readonly string[]> = {

@@ -59,6 +59,16 @@ export const messages = {
   ownLoads:
     "Loads that you set yourself belong to one estimate: clear them before estimates are priced as one, so that their loads can be counted together.",
   deepFooting: "Loose sand over 6 in strains tendons",
+  kickBoard: {
+    en: (size: string, height: string) => `Kick board ${size} at the ground on the inside, ${height} high.`,
+    es: (size: string, height: string) => `Tabla al pie ${size} en el suelo, por dentro, ${height} de alto.`,
+  } satisfies Record<Language, (size: string, height: string) => string>,
+  trapsHoof: {
+    en: (openings: string) =>
+      `Open by ${openings}: from 3 in to 8 in a hoof, a leg or a head can be caught. Close it to 3 in or open it to 8 in.`,
+    es: (openings: string) =>
+      `Abierto ${openings}: entre 3" y 8" se puede atorar un casco, una pata o la cabeza. Ciérrelo a 3" o ábralo a 8".`,
+  } satisfies Record<Language, (openings: string) => string>,
   railHeights: {
     en: (middles: string[], between: string) =>
       middles.length === 1

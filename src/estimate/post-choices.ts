@@ -22,7 +22,8 @@ export interface RailStock {
   lengths: readonly number[];
 }
 
-const board = (size: string): RailStock => ({
+/** A board of a nominal size. */
+export const board = (size: string): RailStock => ({
   ...lumber(size),
   lengths: STOCK_LENGTHS,
 });
@@ -45,6 +46,9 @@ export const railStocks: Record<string, RailStock> = {
   "1 5/8 in pipe": pipe(1.66),
   "2 3/8 in pipe": pipe(2.375),
 };
+
+/** Stock for a board laid at the ground along the foot of the fence. */
+export const kickBoards = ["2x6", "2x8", "2x10", "2x12"] as const;
 
 /** How posts are set. */
 export const settings = ["driven", "tamped earth", "crushed stone", "concrete"] as const;

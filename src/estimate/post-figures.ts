@@ -32,6 +32,7 @@ export function openingFigures(job: Job): Record<string, Figure> {
 export function workFigures(job: Job, work: PostWork): Record<string, Figure> {
   return {
     rail_stock_length: work.rails.stock,
+    kick_stock_length: work.kick?.stock ?? "",
     line_post_in: postSizes[choiceOf(job, "line_post")].width,
     gate_post_in: postSizes[choiceOf(job, "gate_post")].width,
     post_depth: work.depth,

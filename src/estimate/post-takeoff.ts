@@ -3,15 +3,18 @@ import { cubicYards } from "../units/conversion";
 import { roundUp } from "../units/rounding";
 import { byOtherOf, ownPosts } from "./by-other";
 import { answerOf, choiceOf, type Job } from "./job";
+import { type Fastener } from "../fence/fasteners";
+import { type RailTakeoff } from "../fence/rails";
 import { leavesOf } from "./hung-gates";
 import { type Posted } from "./pen";
-import { type PriceKind } from "./price-kinds";
+import { kickBoards } from "./post-choices";
+import { fastenerItems, type PriceKind } from "./price-kinds";
 import { holeVolumes, type PostWork } from "./post-work";
 import { orOwn, slotLines, takeoffLine, type TakeoffLine } from "./takeoff-line";
 
 /** The lines of a pen of posts: posts, rails, holes, what goes into them, and gates to hang. */
 export function postLines(job: Job, pen: Posted, work: PostWork): TakeoffLine[] {
-  const { bought, rails } = work;
+  const { bought, rails, kick } = work;
   const own = (key: string, count: number) => orOwn(job, key, count);
   const posts = ownPosts(pen, byOtherOf(job, pen));
   const gatePosts = own("gate_posts", posts.gate);
@@ -19,13 +22,16 @@ export function postLines(job: Job, pen: Posted, work: PostWork): TakeoffLine[] 
   const { around, under } = holeVolumes(job, work, linePosts, gatePosts);
   const setting = choiceOf(job, "setting");
   const stone = cubicYards(under) + (setting === "crushed stone" ? cubicYards(around) : 0);
-  const railsBought = roundUp(rails.cut * (1 + Number(job.rail_waste ?? 0) / 100));
-  const fasteners = rails.fasteners * Number(job.fasteners_each ?? 0);
+  const withWaste = ({ cut }: RailTakeoff) => roundUp(cut * (1 + Number(job.rail_waste ?? 0) / 100));
+  const fasteners = (rails.fasteners + (kick?.fasteners ?? 0)) * Number(job.fasteners_each ?? 0);
+  const kickBoard = kick ? choiceOf(job, "kick_board") : kickBoards[0];
+  const fastener = fastenerItems[choiceOf(job, "fastener") as Fastener];
   return [
     takeoffLine("line_posts", "fence", `post ${choiceOf(job, "line_post")}`, bought, linePosts),
     takeoffLine("gate_posts", "fence", `post ${choiceOf(job, "gate_post")}`, bought, gatePosts),
-    takeoffLine("rails", "fence", `rail ${choiceOf(job, "rail_stock")}`, rails.stock, own("rails", railsBought)),
-    takeoffLine("fasteners", "fence", "fastener", null, own("fasteners", fasteners)),
+    takeoffLine("rails", "fence", `rail ${choiceOf(job, "rail_stock")}`, rails.stock, own("rails", withWaste(rails))),
+    takeoffLine("kick", "fence", `kick ${kickBoard}`, kick?.stock ?? null, kick ? own("kick", withWaste(kick)) : null),
+    takeoffLine("fasteners", "fence", fastener, null, own("fasteners", fasteners)),
     takeoffLine("holes", "holes", setting === "driven" ? "drive" : "hole", null, own("holes", linePosts + gatePosts)),
     takeoffLine("bags", "holes", "bag", answerOf(job, "bag_size"), setting === "concrete" ? own("bags", bags(around, answerOf(job, "bag_size"))) : null),
     takeoffLine("stone", "holes", "stone", null, setting === "driven" ? null : stone),

@@ -1,11 +1,11 @@
 import { type DepthRule, postDepth, postToBuy, type SetPost } from "../fence/post-depth";
-import { bestStock, type RailTakeoff, railTakeoff } from "../fence/rails";
+import { bestStock, type RailLine, type RailTakeoff, railTakeoff } from "../fence/rails";
 import { across, type Section } from "../geometry/section";
 import { holeConcrete, holeDiameter, holeGravel } from "../ground/holes";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { byOtherOf } from "./by-other";
 import { answerOf, choiceOf, type Job } from "./job";
-import { postSizes, railStocks } from "./post-choices";
+import { board, postSizes, railStocks, type RailStock } from "./post-choices";
 import { fenceBody } from "./fence-body";
 import { type Posted } from "./pen";
 import { railRuns } from "./rail-runs";
@@ -19,6 +19,8 @@ export interface PostWork extends SetPost {
   gateHole: number | null;
   holeDepth: number | null;
   rails: RailTakeoff;
+  /** The board at the foot; none unless the job has one. */
+  kick?: RailTakeoff;
 }
 
 /** The hole of a post of the job, in; none where posts are driven. Refuses a post too wide for every auger. */
@@ -45,16 +47,35 @@ export function depthOf(job: Job, frost: number): SetPost {
   });
 }
 
+/** The stretches of a job's fence that a line of boards is cut for. */
+const runsOf = (job: Job, pen: Posted, line: RailLine) =>
+  railRuns(pen, line, postSizes[choiceOf(job, "gate_post")], byOtherOf(job, pen)?.pieces);
+
 /** The rails of a pen from stock of the job's length, or of the length that wastes least. Waste is not on top yet. */
 export function railsOf(job: Job, pen: Posted): RailTakeoff {
   const { post, side } = fenceBody(job);
   const { thickness, lengths } = railStocks[choiceOf(job, "rail_stock")];
   const line = { thickness, rows: answerOf(job, "rail_rows"), post, side, fastenersEach: 1, wastePercent: 0 };
-  const runs = railRuns(pen, line, postSizes[choiceOf(job, "gate_post")], byOtherOf(job, pen)?.pieces);
+  const runs = runsOf(job, pen, line);
   return job.rail_length === null
     ? bestStock(runs, line, lengths)
     : railTakeoff(runs, line, job.rail_length as number);
 }
+
+/** The stock of a job's board at the foot; none where it has no such board. */
+export function kickOf(job: Job): RailStock | undefined {
+  const size = choiceOf(job, "kick_board");
+  return size === "none" ? undefined : board(size);
+}
+
+/** That board round a pen, on the inside, from the length of stock that wastes least; as `railsOf` does. */
+export function kickBoardOf(job: Job, pen: Posted): RailTakeoff | undefined {
+  const stock = kickOf(job);
+  if (!stock) return undefined;
+  const { post } = fenceBody(job);
+  const line = { thickness: stock.thickness, rows: 1, post, side: "inside" as const, fastenersEach: 1, wastePercent: 0 };
+  return bestStock(runsOf(job, pen, line), line, stock.lengths);
+} // prettier-ignore
 
 /** The work on the posts of a pen. Throws a Refusal where a hole, a post or the stock has no answer. */
 export function postWork(job: Job, pen: Posted): PostWork {
@@ -67,6 +88,7 @@ export function postWork(job: Job, pen: Posted): PostWork {
     gateHole: holeOf(job, postSizes[choiceOf(job, "gate_post")]),
     holeDepth: lineHole === null ? null : set.depth * INCHES_PER_FOOT + Number(job.hole_gravel ?? 0),
     rails: railsOf(job, pen),
+    kick: kickBoardOf(job, pen),
   };
 }
 

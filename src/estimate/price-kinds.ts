@@ -1,4 +1,5 @@
-import { postSizes, railStocks } from "./post-choices";
+import { type Fastener } from "../fence/fasteners";
+import { kickBoards, postSizes, railStocks } from "./post-choices";
 
 /** A kind of item: how it is called, its unit, whether sales tax usually falls on it, and the unit of its size. */
 interface KindOfItem {
@@ -17,7 +18,9 @@ const otherKinds = {
   hinge_set: each("Hinges of a gate leaf, a set"),
   latch: each("Latch of a gate"),
   drop_rod: each("Drop rod for two leaves"),
-  fastener: each("Screw, nail or bolt for rails"),
+  fastener: each("Screw for rails"),
+  nail: each("Nail for rails"),
+  bolt: each("Bolt for rails, with nut and washer"),
   hole: { name: "Hole augered", unit: "each", taxed: false },
   drive: { name: "Post driven", unit: "each", taxed: false },
   bag: { name: "Bag of concrete", unit: "bag", taxed: true, sized: "lb" },
@@ -38,15 +41,22 @@ const otherKinds = {
   labor_hour: { name: "Labor hour", unit: "hour", taxed: false },
 } satisfies Record<string, KindOfItem>;
 
-/** The key of a kind of item; a post's and a rail's say which. */
-export type PriceKind = keyof typeof otherKinds | `post ${string}` | `rail ${string}`;
+/** The key of a kind of item; a post's, a rail's and a kick board's say which. */
+export type PriceKind = keyof typeof otherKinds | `post ${string}` | `rail ${string}` | `kick ${string}`;
 
-const kindsOf = (word: "post" | "rail", name: string, some: string[]) =>
+const kindsOf = (word: "post" | "rail" | "kick", name: string, some: readonly string[]) =>
   Object.fromEntries(some.map((one) => [`${word} ${one}`, each(`${name}, ${one}`, "ft")]));
 
 /** The kinds of item that lines ask for. */
 export const priceKinds: Readonly<Record<PriceKind, KindOfItem>> = {
   ...kindsOf("post", "Post", Object.keys(postSizes)),
   ...kindsOf("rail", "Rail", Object.keys(railStocks)),
+  ...kindsOf("kick", "Kick board", kickBoards),
   ...otherKinds,
 };
+
+/** The item of each kind of fastener. */
+export const fastenerItems = { screws: "fastener", nails: "nail", bolts: "bolt" } as const satisfies Record<
+  Fastener,
+  PriceKind
+>;

@@ -1,4 +1,4 @@
-import { postSizes, railStocks } from "./post-choices";
+import { kickBoards, postSizes, railStocks } from "./post-choices";
 import { priceKinds, type PriceKind } from "./price-kinds";
 
 /** A text as words are compared: small letters, no accents, no signs but those of sizes. */
@@ -41,7 +41,9 @@ const alsoCalled: Partial<Record<PriceKind, string>> = {
   hinge_set: "hinge set|hinge|hinges|gate hinges|juego de bisagras|bisagra|bisagras",
   latch: "latch|gate latch|pestillo|picaporte|cerrojo",
   drop_rod: "drop rod|cane bolt|pasador de piso",
-  fastener: "screw|screws|nail|nails|bolt|bolts|fastener|fasteners|tornillo|tornillos|clavo|clavos",
+  fastener: "screw|screws|fastener|fasteners|tornillo|tornillos",
+  nail: "nail|nails|clavo|clavos",
+  bolt: "bolt|bolts|carriage bolt|carriage bolts|perno|pernos",
   hole: "hole|holes augered|augered hole|hoyo|perforacion",
   drive: "driven post|posts driven|poste hincado",
   bag: "concrete|bag concrete|bags of concrete|concrete bag|concrete mix|concreto|bolsa de concreto|saco de concreto",
@@ -69,6 +71,10 @@ const names: [name: string, kind: PriceKind][] = Object.entries(priceKinds)
     const extra = [
       ...sized("post", "poste", Object.keys(postSizes)),
       ...sized("rail", "riel", Object.keys(railStocks)),
+      ...kickBoards.map((size): [string, string[]] => [
+        `kick ${size}`,
+        [`kick board ${size}`, `${size} kick board`, `tabla al pie ${size}`],
+      ]),
     ].find(([key]) => key === kind)?.[1];
     const others = alsoCalled[kind as PriceKind]?.split("|") ?? extra ?? [];
     return [kind.replace("_", " "), name, ...others].map((one) => [plainWords(one), kind as PriceKind]);

@@ -36,7 +36,7 @@ export const messages = {
   nominalRange: (most: number) =>
     `a nominal size is thickness by width in inches, the smaller first, from 1x2 to ${most}x${most}: 2x6`,
   railsTooMany: (rows: number, width: number, under: number, height: number) =>
-    `${rows} rows of ${width} in, ${under} in open under them, do not fit under ${height} in: fewer rows, less open, or higher posts`,
+    `${rows} rows of ${width} in, the lowest ${under} in up, do not fit under ${height} in: fewer rows, less open, or higher posts`,
   gateOnArc: (side: string) => `the ${side} side is all arc: a gate needs a straight side`,
   gateOverSide: (side: string, chord: number, straight: number) =>
     `gates on the ${side} side: one is ${feetInches(chord)} with its posts, and the straight is ${feetInches(straight)}`,

@@ -7,6 +7,8 @@ export interface RailRows {
   rows: number;
   /** Face width of a board, diameter of pipe. */
   width: number;
+  /** How high the board at the foot is; 0 where there is none. */
+  foot: number;
   /** Open between the ground, or the board at the foot, and the lowest rail. */
   under: number;
   /** From the ground to the top of the posts. */
@@ -25,9 +27,9 @@ export interface RailHeights {
  * The heights of the rows: the lowest over its open space, the highest level with the posts, the others evenly between
  * them. One row stands at the top. Refuses rows that do not fit over one another. Common practice, no source.
  */
-export function railHeights({ rows, width, under, height }: RailRows): RailHeights {
-  const open = height - under - rows * width;
-  if (open < -EPSILON) throw notAllowed(messages.railsTooMany(rows, width, under, height));
+export function railHeights({ rows, width, foot, under, height }: RailRows): RailHeights {
+  const open = height - foot - under - rows * width;
+  if (open < -EPSILON) throw notAllowed(messages.railsTooMany(rows, width, foot + under, height));
   const between = rows > 1 ? Math.max(0, open) / (rows - 1) : 0;
   const middles = Array.from({ length: rows }, (_, k) => height - width / 2 - (rows - 1 - k) * (width + between));
   return { middles, between };

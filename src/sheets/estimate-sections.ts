@@ -69,8 +69,8 @@ const built = (...left: Left[]): Draft => ({
 const ofPosts: Draft[] = [
   ofLines(
     "fence",
-    ...lines("line_posts", "gate_posts", "rails", "fasteners"),
-    ...figures("line_post_in", "gate_post_in", "rail_stock_length"),
+    ...lines("line_posts", "gate_posts", "rails", "kick", "fasteners"),
+    ...figures("line_post_in", "gate_post_in", "rail_stock_length", "kick_stock_length"),
     ...own("fence"),
   ),
   ofLines(

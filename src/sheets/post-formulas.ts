@@ -13,11 +13,11 @@ import {
   type Expression,
   type Term,
 } from "./expression";
-import { above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
+import { above, blankUnless, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
 import { gateTerms, hungGateFormulas } from "./hung-gate-formulas";
 import { postItems } from "./post-items";
 import { settingFormulas } from "./post-setting-formulas";
-import { chosen, depthOf, half, isWord, shapeOf, square } from "./post-terms";
+import { chosen, depthOf, half, hasKick, isWord, shapeOf, square } from "./post-terms";
 
 /** The distance from a pen's center to a chord of a circle. */
 const apothem = (chord: Term, circle: Term) =>
@@ -84,11 +84,16 @@ function builtFormulas(sheet: Sheet): Record<string, Expression> {
 function countFormulas(sheet: Sheet): Record<string, Expression> {
   const { at } = cellsOf(sheet);
   const counted = (key: string, otherwise: Term) => ({ [`${key}_count`]: countOrOwn(sheet, key, otherwise) });
-  const cut = at("rails_fixed");
+  const bought = (key: string) => {
+    const withWaste = times(at(`${key}_fixed`), plus(1, over(number(at("rail_waste")), 100)));
+    return countOrOwn(sheet, key, roundedUp(withWaste));
+  };
   return {
     ...counted("line_posts", minus(at("posts"), at("line_posts_fixed"))),
     ...counted("gate_posts", at("gate_posts_fixed")),
-    ...counted("rails", roundedUp(times(cut, plus(1, over(number(at("rail_waste")), 100))))),
+    rails_count: bought("rails"),
+    kick_count: blankUnless(hasKick(sheet), bought("kick")),
+    kick_stock_length: blankUnless(hasKick(sheet), at("kick_stock_length_fixed")),
     ...counted("fasteners", times(at("fasteners_fixed"), number(at("fasteners_each")))),
     ...counted("holes", plus(at("line_posts_count"), at("gate_posts_count"))),
     rail_stock_length: at("rail_stock_length_fixed"),

@@ -1,7 +1,9 @@
+import { fastenerItems } from "../estimate/price-kinds";
+import { type Fastener } from "../fence/fasteners";
 import { expression, text, when, type Expression, type Term } from "./expression";
-import { cellsOf, type Sheet } from "./formula-terms";
+import { blankUnless, cellsOf, type Sheet } from "./formula-terms";
 import { messages } from "./messages";
-import { chosen, isDriven } from "./post-terms";
+import { chosen, hasKick, isDriven } from "./post-terms";
 
 /** What a line of posts, rails or holes is called, and what it looks for in the prices. */
 interface PostItem {
@@ -21,11 +23,17 @@ export function postItems(sheet: Sheet): Record<string, PostItem> {
   const sized = (words: string, kind: string, key: string, size: string) =>
     of(text(words, word(key), ", ", at(size), " ft"), "each", text(kind, word(key)), at(size));
   const driven = isDriven(sheet);
+  const kick = sized(messages.kickItem, "kick ", "kick_board", "kick_stock_length");
   return {
     line_posts: sized(messages.linePostItem, "post ", "line_post", "post_bought"),
     gate_posts: sized(messages.gatePostItem, "post ", "gate_post", "post_bought"),
     rails: sized(messages.railItem, "rail ", "rail_stock", "rail_stock_length"),
-    fasteners: of(messages.fastenersItem, "each", "fastener"),
+    kick: { ...kick, says: blankUnless(hasKick(sheet), kick.says) },
+    fasteners: of(
+      chosen(sheet, "fastener", (kind) => messages.fastenersItem[kind as Fastener]),
+      "each",
+      chosen(sheet, "fastener", (kind) => fastenerItems[kind as Fastener]),
+    ),
     holes: of(when(driven, messages.drivenItem, messages.holesItem), "each", when(driven, "drive", "hole")),
     bags: of(text(messages.bagsItem, orDefault("bag_size"), " lb"), "bag", "bag", orDefault("bag_size")),
     stone: of(messages.stoneItem, "cu yd", "stone", undefined, false),

@@ -2,7 +2,7 @@ import { fieldOf } from "../estimate/fields";
 import { postSizes } from "../estimate/post-choices";
 import { across, sectionArea, type Section } from "../geometry/section";
 import { call, expression, operate, over, times, when, type Expression, type Term } from "./expression";
-import { cellsOf, type Sheet } from "./formula-terms";
+import { cellsOf, isNumber, type Sheet } from "./formula-terms";
 
 /** A term times itself, and half of one. */
 export const square = (term: Term) => times(term, term);
@@ -11,6 +11,9 @@ export const half = (term: Term) => over(term, 2);
 export const isWord = (test: Term, word: string) => operate(test, "=", word);
 /** Whether the posts are driven, so that there are no holes. */
 export const isDriven = (sheet: Sheet) => isWord(cellsOf(sheet).at("setting"), "driven");
+
+/** Whether there is a board at the foot: one is named by its size, such as 2x10. */
+export const hasKick = (sheet: Sheet) => isNumber(call("FIND", "x", cellsOf(sheet).at("kick_board")));
 
 /**
  * What belongs to the word in a choice's cell; to its default where the cell is blank. Words to which the same belongs

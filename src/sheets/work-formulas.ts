@@ -1,9 +1,12 @@
 import { equipmentKeys } from "../estimate/equipment";
 import { PART_OF_HOUR, rateOfLine } from "../estimate/labor";
-import { blankUnless, above, cellsOf, countOrOwn, roundedUp, type Sheet } from "./formula-terms";
+import { blankUnless, above, cellsOf, countOrOwn, roundedUp, sum, type Sheet } from "./formula-terms";
 import { type SectionLayout } from "./estimate-sections";
 import { type Place } from "./address";
 import { number, over, plus, times, call, minus, range, type Expression } from "./expression";
+
+/** The length of stock whose feet the hours of a line are counted by. */
+const stockOf: Record<string, string> = { rails: "rail_stock_length", kick: "kick_stock_length" };
 
 /** The formulas of equipment and labor: days as they were answered, and hours by the production rates, by key. */
 export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): Record<string, Expression> {
@@ -16,9 +19,8 @@ export function workFormulas(sheet: Sheet, sections: readonly SectionLayout[]): 
     if (rate) byRate.set(rate, [...(byRate.get(rate) ?? []), key]);
   }
   const hours = [...byRate].map(([rate, lines]) => {
-    const counted = counts(sheet, lines);
-    const work = rate === "hours_rail" ? times(number(at("rail_stock_length")), counted) : counted;
-    return times(number(at(rate)), work);
+    const feet = (key: string) => times(number(at(stockOf[key])), number(at(`${key}_count`)));
+    return times(number(at(rate)), rate === "hours_rail" ? sum(lines.map(feet)) : counts(sheet, lines));
   });
   const whole = plus(
     times(number(at("hours_yard")), plus(at("base_delivered"), at("sand_delivered"))),

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf, fieldsOf, type Field, type SlotList } from "../../src/estimate/fields";
 import { structureOf } from "../../src/estimate/job";
 import {
+  kickSentence,
   postCautions,
   railHeightsSentence,
   railsSentence,
@@ -160,7 +161,7 @@ function postsView({ panel }: Context, work: PostWork): TemplateResult {
   const { good } = panel.state;
   return html`<p class="beside">${unbroken(settingSentence(good, work))}</p>
     <p class="beside">${unbroken(railsSentence(good, work))}</p>
-    <p class="beside">${unbroken(railHeightsSentence(good))}</p>
+    <p class="beside">${unbroken([kickSentence(good, work), railHeightsSentence(good)].join(" "))}</p>
     ${postCautions(good, work).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }
 

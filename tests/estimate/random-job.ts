@@ -91,6 +91,8 @@ const postAnswers = {
   rail_side: choice("rail_side"),
   rail_length: fc.constantFrom(null, null, 16, 20),
   rail_waste: fc.constantFrom(0, 5, 12.5, null),
+  fastener: choice("fastener"),
+  kick_board: choice("kick_board"),
   fasteners_each: fc.constantFrom(0, 2, 3, null),
   post_height: fc.constantFrom(4, 4.5, 5, 6, null),
   setting: choice("setting"),
@@ -109,7 +111,7 @@ const postAnswers = {
   gates_on_face: fc.constantFrom<unknown[]>(null, null, 1, "2; 4"),
   gate_lap: fc.constantFrom(3, 0, 2.5, null),
   gate_hardware: choice("gate_hardware"),
-  ...uses(["line_posts", "gate_posts", "rails", "fasteners", "holes", "bags"], 60),
+  ...uses(["line_posts", "gate_posts", "rails", "kick", "fasteners", "holes", "bags"], 60),
 };
 
 /** The answers that a job of any structure has. */
@@ -251,12 +253,13 @@ export const randomPrices: fc.Arbitrary<PriceRow[]> = fc
         ...examplePrices.find((row) => row.item === item)!,
         size: least + k / 2,
       }));
-    const kinds = (word: "post" | "rail", lengths: readonly number[]) =>
+    const kinds = (word: "post" | "rail" | "kick", lengths: readonly number[]) =>
       (Object.keys(priceKinds) as PriceKind[])
         .filter((kind) => kind.startsWith(`${word} `))
         .flatMap((item) => lengths.map((size) => ({ ...unpricedRow({ item, size }), price: 0 })));
     const rows = [
       ...kinds("post", POST_LENGTHS),
+      ...kinds("kick", STOCK_LENGTHS),
       ...kinds("rail", [...STOCK_LENGTHS, 21, 24, 32]),
       ...examplePrices.filter(({ item }) => item === "bag"),
       ...sizes("panel", 4, 20),

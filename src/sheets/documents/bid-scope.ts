@@ -75,7 +75,10 @@ const words = { done: "Laid out from a center stake, gates hung and working, the
 
 function postWords(job: Job, work: PostWork): string[] {
   const rows = countInWords(answerOf(job, "rail_rows"));
-  const rails = `${rows} rows of ${choiceOf(job, "rail_stock")} rails on the ${choiceOf(job, "rail_side")}`;
+  const kick = work.kick
+    ? `, and a kick board of ${choiceOf(job, "kick_board")} at the ground on the inside`
+    : "";
+  const rails = `${rows} rows of ${choiceOf(job, "rail_stock")} rails on the ${choiceOf(job, "rail_side")}, held by ${choiceOf(job, "fastener")}${kick}`;
   const setting = choiceOf(job, "setting");
   const set = setting === "driven" ? setting : `set in ${setting}`;
   const posts = `Line posts ${choiceOf(job, "line_post")}, gate posts ${choiceOf(job, "gate_post")}, ${set}.`;

@@ -1,5 +1,8 @@
 import { type PriceKind, type PricedItem } from "../../estimate/prices";
-import { type Job } from "../../estimate/job";
+import { choiceOf, type Job } from "../../estimate/job";
+import { postSizes, railStocks } from "../../estimate/post-choices";
+import { fastenerLength, type Fastener } from "../../fence/fasteners";
+import { inchesAlone } from "../../units/feet-inches";
 import { call, expression, operate, text, when, type Expression } from "../expression";
 import { entry, textEntry, type Entry } from "./entries";
 import { type At } from "./rows";
@@ -28,6 +31,7 @@ const entries: Record<string, Entry> = Object.fromEntries(
     textEntry("latch_kind", "Latches and drop rods: kind", "Pestillos y pasadores: tipo", "galvanized, no edge toward the horse"),
     textEntry("post_treatment", "Posts: treatment", "Postes: tratamiento", "treated for ground contact"),
     textEntry("rail_finish", "Rails: treatment or finish", "Travesaños: acabado"),
+    textEntry("fastener_length", "Fasteners: length", "Sujetadores: largo"),
     textEntry("fastener_kind", "Fasteners: kind", "Sujetadores: tipo", "hot-dip galvanized"),
     textEntry("sand_kind", "Sand: kind", "Arena: tipo", "washed, hard, angular, no clay or stones"),
     textEntry("stone_kind", "Stone: kind", "Grava: tipo", "crushed, 3/4 in, washed"),
@@ -49,6 +53,8 @@ const panelParts: readonly Part[] = [
   { key: "panel_connection", before: "joined by " },
 ];
 
+const fastenerParts: readonly Part[] = [{ key: "fastener_length", after: " long" }, { key: "fastener_kind" }];
+
 /** The parts of an item's specification, in the order in which they are said. */
 function partsOf({ item, size }: PricedItem): readonly Part[] {
   const kind = item as PriceKind;
@@ -57,12 +63,15 @@ function partsOf({ item, size }: PricedItem): readonly Part[] {
     return [`frame ${size} ft pin to pin`, { key: "gate_swing" }, { key: "gate_bow" }, ...panelParts];
   if (kind === "hung_gate") return [`leaf ${size} ft wide`, { key: "gate_swing" }, { key: "leaf_kind" }];
   if (kind.startsWith("post ")) return [`${size} ft long`, { key: "post_treatment" }];
+  if (kind.startsWith("kick ")) return [`${size} ft long`, "treated for ground contact"];
   if (kind.startsWith("rail ")) return [`${size} ft long`, { key: "rail_finish" }];
   const others: Partial<Record<PriceKind, readonly Part[]>> = {
     hinge_set: ["two to a leaf", { key: "hinge_kind" }],
     latch: [{ key: "latch_kind" }],
     drop_rod: ["with its keeper in the ground", { key: "latch_kind" }],
-    fastener: [{ key: "fastener_kind" }],
+    fastener: ["exterior wood screw", ...fastenerParts],
+    nail: ["ring-shank", ...fastenerParts],
+    bolt: ["carriage bolt through post and rail, with nut and washer", ...fastenerParts],
     sand_ton: ["loose, by the ton", { key: "sand_kind" }],
     sand_yard: ["loose, by the cubic yard", { key: "sand_kind" }],
     base_ton: ["loose, by the ton", { key: "base_kind" }],
@@ -84,6 +93,13 @@ export function specEntries(items: readonly PricedItem[]): Entry[] {
   return Object.values(entries).filter(({ key }) => asked.has(key));
 }
 
+/** How long a job's fasteners are, in words. */
+function fastenerOf(job: Job): string {
+  const post = postSizes[choiceOf(job, "line_post")];
+  const { thickness } = railStocks[choiceOf(job, "rail_stock")];
+  return inchesAlone(fastenerLength(choiceOf(job, "fastener") as Fastener, thickness, post), 2, "words");
+}
+
 /** What the entries say until the user says otherwise: what the jobs know of it, else what is common. */
 export function specDefaults(
   items: readonly PricedItem[],
@@ -92,6 +108,7 @@ export function specDefaults(
   const hands = [...new Set(jobs.map(({ gate_hand }) => String(gate_hand ?? "")))].filter(Boolean);
   const apart = jobs.length > 0 && jobs.every(({ gate_hardware }) => gate_hardware === "bought apart");
   const paired = jobs.some(({ gates_of_two }) => (gates_of_two ?? null) !== null);
+  const lengths = new Set(jobs.filter((job) => job.rail_stock).map(fastenerOf));
   const pipes = items.some(({ item }) => item.startsWith("rail ") && item.endsWith("pipe"));
   const hasBase = items.some(({ item }) => item.startsWith("base_"));
   const known: Record<string, string> = {
@@ -99,6 +116,7 @@ export function specDefaults(
     ...(apart && { leaf_kind: "tube gate" }),
     gate_swing:
       hands.length === 1 && !paired ? `hinges ${hands[0]}, seen from outside` : "right and left hand",
+    fastener_length: lengths.size === 1 ? [...lengths][0] : "",
     rail_finish: pipes ? "galvanized" : "treated for use above ground",
   };
   return Object.fromEntries(specEntries(items).map(({ key, default: usual }) => [key, known[key] ?? usual]));

@@ -603,6 +603,15 @@ compactor amount = cell of compactor_amount
 compactor taxed = cell of compactor_taxed
 compactor count = cell of compactor_count
 compactor = cell of compactor
+kick quantity = cell of kick_quantity
+kick price = cell of kick_price
+kick amount = cell of kick_amount
+kick taxed = cell of kick_taxed
+kick count = cell of kick_count
+kick board = cell of kick_board
+fastener = cell of fastener
+kick stock length = cell of kick_stock_length
+kick stock length in feet and inches = feet and inches of kick_stock_length
 `
   .trim()
   .split("\n");
