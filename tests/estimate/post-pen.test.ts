@@ -4,10 +4,12 @@ import { newJob, type Job } from "../../src/estimate/job";
 import { isPosted } from "../../src/estimate/pen";
 import { postPen } from "../../src/estimate/post-pen";
 import {
+  kickSentence,
   postCautions,
   railHeightsSentence,
   railsSentence,
   settingSentence,
+  trapCaution,
 } from "../../src/estimate/post-sentences";
 import { examplePrices } from "../../src/estimate/prices";
 import { otherSizesSentence, penSentence } from "../../src/estimate/sentences";
@@ -83,6 +85,43 @@ describe("a pen of posts", () => {
     expect(() => made({ rail_length: 6 })).toThrow(/does not reach over a bay/);
   });
 
+  it("asks the price of screws, of nails or of bolts, and takes so many at each crossing", () => {
+    const item = (fastener: string) =>
+      made({ fastener })
+        .lines.find(({ key }) => key === "fasteners")!
+        .price!.toNumber();
+    const priceOf = (kind: string) => examplePrices.find((row) => row.item === kind)!.price;
+    expect(["screws", "nails", "bolts"].map(item)).toEqual(["fastener", "nail", "bolt"].map(priceOf));
+    const each = (fasteners_each: number) => counted({ fasteners_each }).fasteners!;
+    expect(each(3)).toBe(1.5 * each(2));
+  });
+
+  it("lays a kick board from post to post at the foot, cut, bought, nailed and paid for like a row of rails", () => {
+    // 26 bays of just under 8 ft, each from a length of 8 ft; 26 pieces with two ends each.
+    const none = { leaf_1: null, rail_waste: 0, fasteners_each: 2, hours_rail: 0.125 };
+    const before = counted(none);
+    const with10 = counted({ ...none, kick_board: "2x10" });
+    expect([before.kick, with10.kick]).toEqual([null, 26]);
+    expect(with10.fasteners! - before.fasteners!).toBe(2 * 26 * 2);
+    expect(counted({ ...none, kick_board: "2x10", rail_waste: 10 }).kick).toBe(29);
+    expect(counted({ ...none, kick_board: "2x10", kick_use: 9 }).kick).toBe(9);
+    expect(with10.rails).toBe(before.rails);
+    const { work, takeoff } = made({ ...none, kick_board: "2x10" });
+    expect(takeoff.find(({ key }) => key === "kick")).toMatchObject({ item: "kick 2x10", size: work!.kick!.stock });
+    expect(with10.labor! - before.labor!).toBeCloseTo(26 * 8 * 0.125, 9);
+  }); // prettier-ignore
+
+  it("opens its gates for the kick board too, and stops it at square corners of an arena", () => {
+    const boards = (structure: string) => {
+      const { work } = made({ structure, kick_board: "2x12", rail_side: "inside" });
+      return [work!.kick!, work!.rails].map(({ runs }) => runs.map(({ length }) => length));
+    };
+    for (const structure of ["post pen", "post arena"]) {
+      const [kick, rails] = boards(structure);
+      expect(kick).toEqual(rails);
+    }
+  });
+
   it("sets the user's own counts in the place of its own, and lets holes follow the posts", () => {
     const own = counted({ line_posts_use: 30, rails_use: 7, fasteners_use: 0 });
     expect([own.line_posts, own.gate_posts, own.holes, own.rails, own.fasteners]).toEqual([30, 2, 32, 7, 0]);
@@ -132,6 +171,28 @@ describe("posts in a builder's words", () => {
     expect(railsSentence(jobOf({}), work!)).toMatch(
       /^Rails: 50 lengths of 2x6 board, 16 ft\. One bay a piece: /,
     );
+  });
+
+  it("says the kick board, and stands the rails over it: a 2x10 is 9 1/4 in high (American Softwood Lumber Standard PS 20)", () => {
+    const kick = { kick_board: "2x10", rail_under: 8, rail_rows: 3 };
+    expect(railHeightsSentence(jobOf(kick))).toBe(
+      "Kick board 2x10 at the ground on the inside, 9 1/4 in high. Middles of the rails above the ground: 20 in, 38 5/8 in, 57 1/4 in; 13 1/8 in open between them.",
+    );
+    expect(railHeightsSentence(jobOf(kick), "es")).toMatch(/^Tabla al pie 2x10 en el suelo, por dentro, 9 1\/4" de alto\. Centros/);
+    expect(kickSentence(jobOf(kick), made(kick).work!)).toBe("Kick board 2x10: 13 lengths of 16 ft.");
+    expect(kickSentence(jobOf({}), made().work!)).toBe("");
+  }); // prettier-ignore
+
+  it("warns of an opening that can catch a hoof, above the kick board and between rails", () => {
+    // Extension fence bulletins: at most 3 in, or the bottom rail 8 to 12 in up.
+    const traps = (of: Job) => postCautions(jobOf(of), made(of).work!).filter((one) => /hoof/.test(one));
+    expect(traps({})).toEqual([]);
+    expect(traps({ rail_under: 8 })).toEqual([]);
+    expect(traps({ rail_under: 3 })).toEqual([]);
+    expect(traps({ rail_under: 5 })).toEqual([expect.stringMatching(/^Open by 5 in: .*hoof/)]);
+    expect(traps({ kick_board: "2x12", rail_rows: 3, rail_under: 4 })).toHaveLength(1);
+    expect(traps({ rail_rows: 5 })).toEqual([expect.stringMatching(/^Open by 5 5\/8 in/)]);
+    expect(trapCaution(jobOf({ rail_under: 5 }), "es")).toMatch(/^Abierto 5": .*casco/);
   });
 
   it("says how high the rails stand, in both languages, and why where they do not fit", () => {

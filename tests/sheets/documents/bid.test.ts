@@ -76,7 +76,7 @@ describe("a bid", () => {
     const { sheet, sources } = bidOf(posts);
     const words = wordsOf(sheet);
     expect(words).toContain("Post pen for riding.");
-    expect(words).toContain("Four rows of 2x6 board rails on the inside.");
+    expect(words).toContain("Four rows of 2x6 board rails on the inside, held by screws.");
     expect(words).toContain(
       `about ${Math.round(sources[0].made.sand.delivered)} cubic yards, about 3 in loose`,
     );
