@@ -1,59 +1,83 @@
-import { bearingOf, onCircle, type PlanFrame, type Point } from "./frame";
+import { bearingOf, onCircle, type PlanFrame } from "./frame";
 import { label } from "./label";
+import { boxesOf, boxOf, freest } from "./label-room";
 import { middleOf, type PlacedPiece } from "./pieces";
 import { type Shape } from "./shape";
 
-/** A gate's label stands inside the pen, beside the gate, so that the pen can fill the plan's width. */
-export function gateLabel(
-  words: string,
-  gate: PlacedPiece,
-  { center, radius }: PlanFrame,
+/** Pixels that stay free between a label and the fence, and between places that are tried. */
+const free = 8;
+const step = 4;
+
+/** The labels of a plan's gates, each where it covers none of the others, nor any text of these shapes. */
+export function gateLabels(
+  gates: readonly PlacedPiece[],
+  sayings: readonly string[],
+  { frame, rim, isArena }: { frame: PlanFrame; rim: number; isArena: boolean },
   paper: string,
-): Shape {
-  const angle = bearingOf(middleOf(gate), center);
-  const at = onCircle(center, radius - 12, angle);
-  const across = Math.cos(angle);
-  return label(words, { x: at.x, y: at.y + 5 - 8 * Math.sin(angle) }, paper, {
-    "text-anchor": across > 0.4 ? "end" : across < -0.4 ? "start" : "middle",
+  beside: readonly Shape[],
+): Shape[] {
+  const taken = boxesOf(beside);
+  const whole = { left: 0, right: frame.width, top: 0, bottom: frame.height };
+  return gates.map((gate, k) => {
+    const places = (isArena ? besideSide : besidePen)(sayings[k], gate, frame, rim, paper);
+    const placed = freest(places, taken, whole);
+    taken.push(boxOf(placed));
+    return placed;
   });
 }
 
-/** The label of a gate on a side of an arena, inside the fence and beside the gate. */
-export function gateLabelBeside(words: string, gate: PlacedPiece, center: Point, paper: string): Shape {
+/**
+ * The places for a gate's label, the best first: inside the pen, whole, as near to the gate as it goes, then farther in
+ * and to the sides, and last outside, beyond the numbers of the stakes.
+ */
+function besidePen(
+  words: string,
+  gate: PlacedPiece,
+  { center, radius }: PlanFrame,
+  rim: number,
+  paper: string,
+): Shape[] {
+  const angle = bearingOf(middleOf(gate), center);
+  const placed = (away: number, aside = 0) => {
+    const { x, y } = onCircle(center, away, angle + (aside * Math.PI) / 180);
+    return label(words, { x, y: y + 5 }, paper);
+  };
+  const isInside = (one: Shape) => {
+    const { left, right, top, bottom } = boxOf(one);
+    const corners = [left, right].flatMap((x) =>
+      [top, bottom].map((y) => Math.hypot(x - center.x, y - center.y)),
+    );
+    return Math.max(...corners) <= radius - free;
+  };
+  const asides = [0, 10, -10, 20, -20, 30, -30, 45, -45];
+  const inward = Array.from({ length: Math.floor(radius / step) }, (_, k) => radius - free - k * step);
+  const inside = inward.flatMap((away) => asides.map((aside) => placed(away, aside))).filter(isInside);
+  const outside = [0, step, 2 * step, 4 * step, 8 * step, 12 * step].flatMap((more) =>
+    asides.map((aside) => placed(radius + rim + 14 + more, aside)),
+  );
+  return [...inside, ...outside];
+}
+
+/** The places for the label of a gate on a side of an arena: beside it inside the fence, then along the side and farther in. */
+function besideSide(
+  words: string,
+  gate: PlacedPiece,
+  { center }: PlanFrame,
+  rim: number,
+  paper: string,
+): Shape[] {
   const { x, y } = middleOf(gate);
   const along = Math.atan2(gate.to.y - gate.from.y, gate.to.x - gate.from.x);
   const [inX, inY] = [-Math.sin(along), Math.cos(along)];
   const upright = Math.abs(inX) > 0.7;
-  // In a corner of the arena the label keeps clear of the sides.
-  const [left, right] = [center.x - x > 30, x - center.x > 30];
-  const anchor = upright ? (inX > 0 ? "start" : "end") : left ? "start" : right ? "end" : "middle";
-  const aside = upright ? 0 : left ? -8 : right ? 8 : 0;
-  // Near a corner it moves on toward the middle, where a gate around the corner has no label.
-  const toMiddle = upright && Math.abs(center.y - y) > 90 ? Math.sign(center.y - y) * 22 : 0;
-  return label(words, { x: x + inX * 12 + aside, y: y + 5 + toMiddle + inY * (upright ? 12 : 17) }, paper, {
-    "text-anchor": anchor,
-  });
-}
-
-/** Half the width of a sign, and of its line's height, in pixels; and what stays free inside the fence. */
-const half = { sign: 3.9, line: 8 };
-const free = 8;
-
-/** The same, as near to the gate as it lies whole inside the fence, so that it covers no stake and no number. */
-export function gateLabelInside(
-  words: string,
-  gate: PlacedPiece,
-  { center, radius }: PlanFrame,
-  paper: string,
-): Shape {
-  const angle = bearingOf(middleOf(gate), center);
-  const across = half.sign * words.length;
-  let inset = 12;
-  const corner = () => {
-    const { x, y } = onCircle({ x: 0, y: 0 }, radius - inset, angle);
-    return Math.hypot(Math.abs(x) + across, Math.abs(y) + half.line);
+  // Along the side it moves toward the arena's middle first.
+  const toMiddle = Math.sign((center.x - x) * Math.cos(along) + (center.y - y) * Math.sin(along)) || 1;
+  const placed = (into: number, aside: number) => {
+    const at = { x: x + inX * into + Math.cos(along) * aside, y: y + inY * into + Math.sin(along) * aside };
+    const anchor = !upright ? "middle" : inX * into > 0 ? "start" : "end";
+    return label(words, { x: at.x, y: at.y + 5 }, paper, { "text-anchor": anchor });
   };
-  while (corner() > radius - free && inset < radius) inset += 2;
-  const { x, y } = onCircle(center, radius - inset, angle);
-  return label(words, { x, y: y + 5 }, paper);
+  const depths = upright ? [12, 24, 40] : [17, 34, 51];
+  const asides = [0, 14, 28, 42, 56, -14, -28, -42].map((aside) => aside * toMiddle);
+  return [...depths, -rim - depths[0] - 4].flatMap((into) => asides.map((aside) => placed(into, aside)));
 }

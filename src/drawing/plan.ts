@@ -9,7 +9,7 @@ import { arenaMarks, arenaWords } from "./arena-marks";
 import { byOtherLabels, byOtherLine, byOtherStake } from "./by-other-marks";
 import { acrossWords, dimensions } from "./dimensions";
 import { planFrame, type PlanColors, type Point } from "./frame";
-import { gateLabel, gateLabelBeside, gateLabelInside } from "./gate-label";
+import { gateLabels } from "./gate-label";
 import { gateSwings } from "./gate-swing";
 import { messages, type PlanWords } from "./messages";
 import { northArrow } from "./north-arrow";
@@ -81,6 +81,18 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     spot: ({ east, north: up }: Place) => ({ x: center.x + east * scale, y: center.y - up * scale }),
     reach: frame.outer / scale,
   };
+  const around = site ? siteMarks(site, ground, colors) : [];
+  const beside = [
+    ...byOtherLabels(pieces, words.byOther, colors.paper),
+    ...(numbered ? stakeNumbers(pieces, colors.paper) : []),
+    ...references.flatMap((reference) => referenceMarks(reference, half, frame, colors)),
+    ...(north ? northArrow(words.north(north), width, colors) : []),
+  ];
+  const gates = pieces.filter(({ kind }) => kind === "gate");
+  const sayings = gates.map(({ leaves, length, byOther: isOther }, k) => {
+    const size = words.gateLabel(leaves, feetInches(length), k === 0 ? said : undefined);
+    return isOther ? `${size}, ${words.byOther}` : size;
+  });
   return shape(
     "svg",
     {
@@ -101,25 +113,19 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
           .filter(({ kind }) => kind === "gate")
           .flatMap((gate) => gateSwings(gate, options.hand ?? "right", colors))
       : []),
-    ...(site ? siteMarks(site, ground, colors) : []),
+    ...around,
     ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
     ...pieces.map(({ from }, k) =>
       byOther?.stakes[k]
         ? byOtherStake(from, pin + 1, colors)
         : shape("circle", { cx: from.x, cy: from.y, r: pin }),
     ),
-    ...pieces
-      .filter(({ kind }) => kind === "gate")
-      .map((gate, k) => {
-        const size = words.gateLabel(gate.leaves, feetInches(gate.length), k === 0 ? said : undefined);
-        const saying = gate.byOther ? `${size}, ${words.byOther}` : size;
-        if (isArena(pen)) return gateLabelBeside(saying, gate, center, colors.paper);
-        return (numbered ? gateLabelInside : gateLabel)(saying, gate, frame, colors.paper);
-      }),
-    ...byOtherLabels(pieces, words.byOther, colors.paper),
-    ...(numbered ? stakeNumbers(pieces, colors.paper) : []),
-    ...references.flatMap((reference) => referenceMarks(reference, half, frame, colors)),
-    ...(north ? northArrow(words.north(north), width, colors) : []),
+    ...beside,
+    ...gateLabels(gates, sayings, { frame, rim: numbered ? rim : 0, isArena: isArena(pen) }, colors.paper, [
+      ...marks,
+      ...around,
+      ...beside,
+    ]),
   );
 }
 

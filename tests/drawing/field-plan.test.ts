@@ -108,8 +108,8 @@ describe("a plan to set stakes by", () => {
       `71' 3 1/4"`,
       "libre por dentro",
       "estaca central",
-      "puerta 10' a 33.3°",
       "norte verdadero",
+      "puerta 10' a 33.3°",
     ]);
   }); // prettier-ignore
 
