@@ -2,7 +2,7 @@ import { type Point, bearingTo, distance, midpoint, moved, stepTo } from "../geo
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { noAnswer, notAllowed } from "../units/refusal";
 import { type Stake } from "./layout";
-import { messages } from "./messages";
+import { siteMessages } from "./site-messages";
 
 /** Where the ends of the first gate's chord stand on the site, and on which side of the way from one to the other the pen lies. */
 export interface GatePlace {
@@ -37,10 +37,10 @@ export function layOutFromGate<S extends Stake>(
 ): SitedLayout<S> {
   const [post1, post2] = pen === "right" ? [from, to] : [to, from];
   const [first, second] = layout(0);
-  if (!(first.atGate && second.atGate)) throw noAnswer(messages.noGateToStartFrom);
+  if (!(first.atGate && second.atGate)) throw noAnswer(siteMessages.noGateToStartFrom);
   const over = distance(post1, post2) - second.chord;
   if (!(Math.abs(over) <= CLOSE_ENOUGH))
-    throw notAllowed(messages.gatePlacesApart(distance(post1, post2), second.chord));
+    throw notAllowed(siteMessages.gatePlacesApart(distance(post1, post2), second.chord));
   const bearing = (bearingTo(post1, post2) - bearingTo(first, second) + 360) % 360;
   const stakes = layout(bearing);
   const gate = midpoint(stakes[0], stakes[1]);

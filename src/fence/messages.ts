@@ -65,12 +65,6 @@ export const messages = {
   },
   gatePostCaution:
     "By common practice, for screening only: the gate maker's sheet governs, and a licensed engineer decides for heavy or wide gates.",
-  noGateToStartFrom: "there is no gate to start from: give the pen a gate",
-  gatePlacesApart: (apart: number, gate: number) =>
-    `the two places are ${feetInches(apart)} apart and the gate is ${feetInches(gate)} from post to post, ${feetInches(Math.abs(apart - gate))} too ${apart > gate ? "far" : "near"}: set them within an inch of it`,
-  turningRoom: (closed: number) => `the room to turn must be over the closed gap of ${feetInches(closed)}`,
-  penInsidePen: "one pen lies inside the other: wedges are looked for between pens side by side",
-  fenceInside: "it lies inside the arena: wedges are looked for outside of its fence",
   noSuchStake: (stake: number, stakes: number) =>
     `fence by other: there is no stake ${stake}, the fence has stakes 1 to ${stakes}`,
   runOfNothing: (stake: number) =>
@@ -79,19 +73,6 @@ export const messages = {
     `fence by other: the run from stake ${from} to stake ${to} passes gate ${gate}, which is yours: end the run at its posts, or name the gate among those by other`,
   runsOverlap: (stake: number) =>
     `fence by other: two runs hold the fence that begins at stake ${stake}: name it once`,
-  referenceInWork: (least: number) =>
-    `a reference stake must stand outside the work, ${feetInches(least)} or more from the center`,
-  referenceAngle: (least: number, most: number) =>
-    `two reference stakes must be seen from ${least} to ${most} degrees apart from the center`,
-  nothingMeasured: "give the measured chord, the measured radius, or both",
-  offCircle: {
-    "no harm": (off: string) => `${off} on the radius does no harm.`,
-    "out of place": (off: string) =>
-      `${off} on the radius is more than the inch or two that do no harm: set the stake again.`,
-    "out of round": (off: string) => `${off} out of round changes how horses work: set the stake again.`,
-  },
-  chordMissesRadius: (chord: number, radius: number) =>
-    `a chord of ${feetInches(chord)} and a radius of ${feetInches(radius)} do not meet: measure them again`,
   stockTooShort: (stock: number, piece: number) =>
     `stock of ${feetInches(stock, 16, "words")} does not reach over a bay of ${feetInches(piece, 16, "words")}: take longer stock or closer posts`,
   tooManyBays: (most: number) => `over ${most} bays of boards: check the spacing`,

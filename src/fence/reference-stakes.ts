@@ -2,7 +2,7 @@ import { type Point, ahead, bearingTo, compass, distance } from "../geometry/poi
 import { twoDistances } from "../geometry/two-distances";
 import { notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
-import { messages } from "./messages";
+import { siteMessages } from "./site-messages";
 
 /** Where a reference stake is to stand, seen from the center: degrees, and ft. */
 export interface Sighting {
@@ -35,11 +35,11 @@ export function referenceStakes(
   sightings: readonly [Sighting, Sighting],
 ): ReferenceStakes {
   if (!sightings.every(({ distance }) => distance >= work * (1 - EPSILON)))
-    throw notAllowed(messages.referenceInWork(work));
+    throw notAllowed(siteMessages.referenceInWork(work));
   const turn = compass(sightings[1].bearing - sightings[0].bearing);
   const crossing = Math.min(turn, 360 - turn);
   if (!(crossing >= CROSSING.least - EPSILON && crossing <= CROSSING.most + EPSILON))
-    throw notAllowed(messages.referenceAngle(CROSSING.least, CROSSING.most));
+    throw notAllowed(siteMessages.referenceAngle(CROSSING.least, CROSSING.most));
   const stake = ({ bearing, distance }: Sighting) => ahead(center, bearing, distance);
   const stakes: [Point, Point] = [stake(sightings[0]), stake(sightings[1])];
   return {

@@ -5,7 +5,7 @@ import { feetInches } from "../units/feet-inches";
 import { noAnswer, notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { type Stake } from "./layout";
-import { messages } from "./messages";
+import { siteMessages } from "./site-messages";
 
 /** What was taped at a stake on a circle, ft: from the stake before, and from the center. One may be left out. */
 export interface Taped {
@@ -25,13 +25,13 @@ export interface StakeOff {
  * and a radius that do not meet.
  */
 export function stakeOff(radius: number, chord: number, taped: Taped): StakeOff {
-  if (taped.chord === undefined && taped.radius === undefined) throw notAllowed(messages.nothingMeasured);
+  if (taped.chord === undefined && taped.radius === undefined) throw notAllowed(siteMessages.nothingMeasured);
   const found = taped.radius ?? radius;
   if (taped.chord === undefined) return { outward: found - radius, along: 0 };
   const squaredSine =
     ((taped.chord - (found - radius)) * (taped.chord + (found - radius))) / (4 * radius * found);
   if (!(squaredSine >= -EPSILON && squaredSine <= 1 + EPSILON))
-    throw noAnswer(messages.chordMissesRadius(taped.chord, found));
+    throw noAnswer(siteMessages.chordMissesRadius(taped.chord, found));
   const turned = 2 * Math.asin(Math.sqrt(Math.min(1, Math.max(0, squaredSine))));
   return { outward: found - radius, along: radius * (turned - centralAngle(chord, 2 * radius)) };
 }
@@ -48,7 +48,7 @@ export function offCircle(outward: number): { matter: OffCircle; sentence: strin
   const off = Math.abs(outward);
   const matter: OffCircle =
     off <= HARMLESS + EPSILON ? "no harm" : off < OUT_OF_ROUND - EPSILON ? "out of place" : "out of round";
-  return { matter, sentence: messages.offCircle[matter](feetInches(off, 16, "words")) };
+  return { matter, sentence: siteMessages.offCircle[matter](feetInches(off, 16, "words")) };
 }
 
 /** From stake 1 along the fence to each stake in turn, and last all round back to stake 1, ft. */

@@ -5,7 +5,7 @@ import { type Span, leastOf, spansUnder } from "../geometry/spans-under";
 import { noAnswer, notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { type RoundFence, type StraightFence, isRound } from "./fence-line";
-import { messages } from "./messages";
+import { siteMessages } from "./site-messages";
 import { TURNING_ROOM } from "./turning-room";
 import { CLOSED_GAP, type Stretch, type Wedge } from "./wedges";
 
@@ -24,7 +24,7 @@ export function wedgesAlong(
   turningRoom = TURNING_ROOM,
   closedGap = CLOSED_GAP,
 ): Wedge[] {
-  if (!(turningRoom > closedGap)) throw notAllowed(messages.turningRoom(closedGap));
+  if (!(turningRoom > closedGap)) throw notAllowed(siteMessages.turningRoom(closedGap));
   refuseInside(outline, fence);
   const clear = clearOf(outline, fence);
   if (clear >= turningRoom * (1 - EPSILON)) return [];
@@ -124,7 +124,7 @@ function clearOf(outline: ConvexOutline, fence: RoundFence | StraightFence): num
 function refuseInside(outline: ConvexOutline, fence: RoundFence | StraightFence): void {
   const places = outline.map((piece) => contactOn(piece, 0).place);
   if (!isRound(fence)) {
-    if (holds(outline, fence.from) && holds(outline, fence.to)) throw noAnswer(messages.fenceInside);
+    if (holds(outline, fence.from) && holds(outline, fence.to)) throw noAnswer(siteMessages.fenceInside);
     return;
   }
   const reach = fence.diameter / 2;
@@ -132,5 +132,5 @@ function refuseInside(outline: ConvexOutline, fence: RoundFence | StraightFence)
   const inside =
     holds(outline, fence.center) &&
     leastOf((at) => distance(contactAt(outline, at).place, fence.center), outline.length) >= reach;
-  if (around || inside) throw noAnswer(messages.penInsidePen);
+  if (around || inside) throw noAnswer(siteMessages.penInsidePen);
 }

@@ -3,7 +3,7 @@ import { alongAndAcross } from "../geometry/rounded-outline";
 import { noAnswer, notAllowed } from "../units/refusal";
 import { EPSILON } from "../units/rounding";
 import { type RoundFence, type StraightFence, isRound } from "./fence-line";
-import { messages } from "./messages";
+import { siteMessages } from "./site-messages";
 import { TURNING_ROOM } from "./turning-room";
 
 /** A gap that counts as closed, ft: 3 in (openings that trap no hoof: extension fence bulletins). */
@@ -42,7 +42,7 @@ export function wedgesBetween(
   turningRoom = TURNING_ROOM,
   closedGap = CLOSED_GAP,
 ): Wedge[] {
-  if (!(turningRoom > closedGap)) throw notAllowed(messages.turningRoom(closedGap));
+  if (!(turningRoom > closedGap)) throw notAllowed(siteMessages.turningRoom(closedGap));
   const { clear, touching } = isRound(second) ? besideRound(first, second) : besideStraight(first, second);
   if (clear >= turningRoom - EPSILON * turningRoom) return [];
   const passage = clear > closedGap;
@@ -79,7 +79,7 @@ function between(from: Touch, to: Touch): Pick<Wedge, "first" | "second"> {
 function besideRound(first: RoundFence, second: RoundFence): Gap {
   const [radius1, radius2] = [first.diameter / 2, second.diameter / 2];
   const apart = distance(first.center, second.center);
-  if (apart <= Math.abs(radius1 - radius2)) throw noAnswer(messages.penInsidePen);
+  if (apart <= Math.abs(radius1 - radius2)) throw noAnswer(siteMessages.penInsidePen);
   const heading = bearingTo(first.center, second.center);
   return {
     clear: apart - radius1 - radius2,
