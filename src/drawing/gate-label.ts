@@ -77,7 +77,9 @@ function besideSide(
     const anchor = !upright ? "middle" : inX * into > 0 ? "start" : "end";
     return label(words, { x: at.x, y: at.y + 5 }, paper, { "text-anchor": anchor });
   };
-  const depths = upright ? [12, 24, 40] : [17, 34, 51];
-  const asides = [0, 14, 28, 42, 56, -14, -28, -42].map((aside) => aside * toMiddle);
-  return [...depths, -rim - depths[0] - 4].flatMap((into) => asides.map((aside) => placed(into, aside)));
+  const depth = upright ? 12 : 17;
+  const depths = [1, 2, 3, 5, 7, 9].map((times) => times * depth);
+  const beyond = [4, 20, 36, 52, 68].map((more) => -rim - depth - more);
+  const asides = [0, 14, 28, 42, 56, -14, -28, -42, -56, 84, -84].map((aside) => aside * toMiddle);
+  return [...depths, ...beyond].flatMap((into) => asides.map((aside) => placed(into, aside)));
 }

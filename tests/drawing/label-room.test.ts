@@ -39,12 +39,13 @@ const pens: Pen[] = [
 describe("the labels of gates", () => {
   it("cover no other label on a plan to set stakes by, wherever the first gate lies", () => {
     const place = fc.record({
-      pen: fc.constantFrom(...pens),
+      which: fc.nat({ max: pens.length - 1 }),
       bearing: fc.oneof(fc.constantFrom(0, 30, 120, 200, 315), fc.integer({ min: 0, max: 359 })),
       language: fc.constantFrom("en" as const, "es" as const),
     });
     fc.assert(
-      fc.property(place, ({ pen, bearing, language }) => {
+      fc.property(place, ({ which, bearing, language }) => {
+        const pen = pens[which];
         const reach = pen.distanceAround / 4;
         const references = [90, 180].map((turn, k) => ({
           name: "AB"[k],
