@@ -1,10 +1,11 @@
-import { onCircle, type PlanColors, type Point } from "./frame";
+import { onCircle, type PlanColors, type PlanFrame, type Point } from "./frame";
 import { label } from "./label";
+import { boxesOf, boxOf, freest } from "./label-room";
 import { middleOf, type PlacedPiece } from "./pieces";
 import { shape, type Shape } from "./shape";
 
-/** Pixels from a fence to the words beside it. */
-const beside = 13;
+/** Pixels into the pen from a fence to the words beside it, the best first; below 0 outside. */
+const depths = [13, 26, 40, -16, -30];
 
 /** The line of a piece by other: fence in dashes, a gate hatched across between its two lines, as it reads without color. */
 export function byOtherLine({ kind, from, to }: PlacedPiece, { ink, paper }: PlanColors): Shape[] {
@@ -21,34 +22,52 @@ export function byOtherLine({ kind, from, to }: PlacedPiece, { ink, paper }: Pla
 export const byOtherStake = ({ x, y }: Point, radius: number, { ink, paper }: PlanColors): Shape =>
   shape("circle", { cx: x, cy: y, r: radius, fill: paper, stroke: ink, "stroke-width": 1.2 });
 
-/** Says inside of each stretch of fence by other whose it is, at its middle. */
-export function byOtherLabels(pieces: readonly PlacedPiece[], words: string, paper: string): Shape[] {
+/** Says beside each stretch of fence by other whose it is: by its middle, inside, or where it covers none of the texts of these shapes. */
+export function byOtherLabels(
+  pieces: readonly PlacedPiece[],
+  words: string,
+  { width, height }: PlanFrame,
+  paper: string,
+  others: readonly Shape[],
+): Shape[] {
+  const taken = boxesOf(others);
+  const whole = { left: 0, right: width, top: 0, bottom: height };
   return stretches(pieces).map((stretch) => {
-    const piece = stretch[Math.floor(stretch.length / 2)];
-    const inward = Math.atan2(piece.to.y - piece.from.y, piece.to.x - piece.from.x) + Math.PI / 2;
-    const { x, y } = onCircle(middleOf(piece), beside, inward);
-    const across = Math.cos(inward);
-    return label(words, { x, y: y + 4 + 4 * Math.sin(inward) }, paper, {
-      "font-size": 12.5,
-      "text-anchor": across > 0.4 ? "start" : across < -0.4 ? "end" : "middle",
-      "data-by-other": "",
-    });
+    const middle = (stretch.length - 1) / 2;
+    const off = (k: number) => Math.abs(k - middle);
+    const fence = stretch
+      .flatMap(({ kind }, k) => (kind === "gate" ? [] : [k]))
+      .sort((a, b) => off(a) - off(b));
+    const places = depths.flatMap((depth) => fence.map((k) => placed(stretch[k], words, depth, paper)));
+    const one = freest(places, taken, whole);
+    taken.push(boxOf(one));
+    return one;
   });
 }
 
-/** Pieces by other that follow one another and are no gates, round past the first stake. */
+function placed(piece: PlacedPiece, words: string, depth: number, paper: string): Shape {
+  const inward = Math.atan2(piece.to.y - piece.from.y, piece.to.x - piece.from.x) + Math.PI / 2;
+  const { x, y } = onCircle(middleOf(piece), depth, inward);
+  const across = Math.cos(inward) * Math.sign(depth);
+  return label(words, { x, y: y + 4 + 4 * Math.sin(inward) }, paper, {
+    "font-size": 12.5,
+    "text-anchor": across > 0.4 ? "start" : across < -0.4 ? "end" : "middle",
+    "data-by-other": "",
+  });
+}
+
+/** Pieces by other that follow one another, round past the first stake; gates alone say it themselves. */
 function stretches(pieces: readonly PlacedPiece[]): PlacedPiece[][] {
-  const isOne = ({ byOther, kind }: PlacedPiece) => byOther === true && kind !== "gate";
   const first = Math.max(
     0,
-    pieces.findIndex((piece) => !isOne(piece)),
+    pieces.findIndex(({ byOther }) => !byOther),
   );
   const round = [...pieces.slice(first), ...pieces.slice(0, first)];
   const found: PlacedPiece[][] = [];
   round.forEach((piece, k) => {
-    if (!isOne(piece)) return;
-    if (k > 0 && isOne(round[k - 1])) found.at(-1)!.push(piece);
+    if (!piece.byOther) return;
+    if (k > 0 && round[k - 1].byOther) found.at(-1)!.push(piece);
     else found.push([piece]);
   });
-  return found;
+  return found.filter((stretch) => stretch.some(({ kind }) => kind !== "gate"));
 }

@@ -82,11 +82,14 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     reach: frame.outer / scale,
   };
   const around = site ? siteMarks(site, ground, colors) : [];
-  const beside = [
-    ...byOtherLabels(pieces, words.byOther, colors.paper),
+  const numbers = [
     ...(numbered ? stakeNumbers(pieces, colors.paper) : []),
     ...references.flatMap((reference) => referenceMarks(reference, half, frame, colors)),
     ...(north ? northArrow(words.north(north), width, colors) : []),
+  ];
+  const beside = [
+    ...numbers,
+    ...byOtherLabels(pieces, words.byOther, frame, colors.paper, [...marks, ...around, ...numbers]),
   ];
   const gates = pieces.filter(({ kind }) => kind === "gate");
   const sayings = gates.map(({ leaves, length, byOther: isOther }, k) => {
@@ -107,17 +110,17 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     },
     shape("title", {}, isArena(pen) ? words.arenaTitle : words.title),
     shape("desc", {}, options.language === "es" ? sizeWords(pen, words) : penSentence(pen)),
+    ...around,
     ...marks,
     ...(isArena(pen) && !site
       ? pieces
           .filter(({ kind }) => kind === "gate")
           .flatMap((gate) => gateSwings(gate, options.hand ?? "right", colors))
       : []),
-    ...around,
     ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
     ...pieces.map(({ from }, k) =>
       byOther?.stakes[k]
-        ? byOtherStake(from, pin + 1, colors)
+        ? byOtherStake(from, pin + 0.4, colors)
         : shape("circle", { cx: from.x, cy: from.y, r: pin }),
     ),
     ...beside,

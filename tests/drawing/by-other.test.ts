@@ -2,6 +2,7 @@ import { newJob, type Job } from "../../src/estimate/job";
 import { byOtherOf } from "../../src/estimate/by-other";
 import { penOf } from "../../src/estimate/pen";
 import { sitedPlan } from "../../src/drawing/plan-of-site";
+import { boxOf, overlap } from "../../src/drawing/label-room";
 import { planShape, type PlanOptions } from "../../src/drawing/plan";
 import { type Shape } from "../../src/drawing/shape";
 
@@ -49,6 +50,19 @@ describe("fence by other on a plan", () => {
       expect(texts(drawn({ ...own, fence_by_other: "3; 6" }, { language: "es" }))).toContain("por otro");
     },
   );
+
+  it("says whose a stretch is once where a gate by other stands in it, and covers no other text with it", () => {
+    const shapes = drawn(
+      { ...newJob(), structure: "post pen", gates_by_other: 1, fence_by_other: "24; 4" },
+      { numbered: true },
+    );
+    expect(dashed(shapes, "5 4")).toHaveLength(5);
+    expect(texts(shapes).filter((words) => words === "by other")).toHaveLength(1);
+    const written = shapes.filter(({ tag }) => tag === "text");
+    const ours = written.filter(({ attributes }) => "data-by-other" in attributes).map(boxOf);
+    for (const one of ours)
+      expect(written.map(boxOf).filter((other) => overlap(one, other) > 0)).toHaveLength(1);
+  });
 
   it("is one stretch where it goes on past the last stake", () => {
     const shapes = drawn({ ...newJob(), gate_1: null, fence_by_other: "16; 3" });
