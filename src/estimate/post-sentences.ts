@@ -31,9 +31,9 @@ export function kickSentence(job: Job, { kick }: PostWork): string {
 
 /** What is bought for the rails before waste, and what decides how long a piece may be. */
 export function railsSentence(job: Job, { rails: { cut, stock, runs } }: PostWork): string {
-  const decided = runs.flatMap(({ decidedBy }) => decidedBy ?? []).slice(0, 1);
+  const decided = runs.flatMap(({ bend }) => bend?.sentence ?? []).slice(0, 1);
   const head = `Rails: ${countInWords(cut)} lengths of ${choiceOf(job, "rail_stock")}, ${pieceInWords(stock)}.`;
-  const straight = runs.some(({ spans, decidedBy }) => spans && decidedBy === undefined);
+  const straight = runs.some(({ spans, bend }) => spans && bend === undefined);
   return [head, ...(straight ? [messages.straightRails] : []), ...decided].join(" ");
 }
 

@@ -14,6 +14,11 @@ export const LEAST_BEND_RATIO = 400;
 /** Whether a piece follows the curve over several bays, and by what that was decided. */
 export interface Bend {
   bends: boolean;
+  /** Of the curve, ft, and how many times the thickness, in, that is; from `least` times on stock bends. */
+  radius: number;
+  thickness: number;
+  ratio: number;
+  least: number;
   sentence: string;
 }
 
@@ -21,5 +26,6 @@ export interface Bend {
 export function bend(thickness: number, radius: number, leastRatio = LEAST_BEND_RATIO): Bend {
   const ratio = (radius * INCHES_PER_FOOT) / thickness;
   const bends = ratio >= leastRatio * (1 - EPSILON);
-  return { bends, sentence: messages.bend(bends, radius, ratio, thickness, leastRatio) };
+  const sentence = messages.bend(bends, radius, ratio, thickness, leastRatio);
+  return { bends, radius, thickness, ratio, least: leastRatio, sentence };
 }

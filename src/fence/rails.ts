@@ -2,7 +2,7 @@ import { type Section } from "../geometry/section";
 import { INCHES_PER_FOOT } from "../units/conversion";
 import { notAllowed, Refusal } from "../units/refusal";
 import { EPSILON, roundUp } from "../units/rounding";
-import { bend, LEAST_BEND_RATIO } from "./bend";
+import { type Bend, bend, LEAST_BEND_RATIO } from "./bend";
 import { beveledPiece, faces, type Side } from "./board-line";
 import { cutRun, type StockCut } from "./cut-plan";
 import { messages } from "./messages";
@@ -40,7 +40,7 @@ export interface BayPiece {
   bevel: number;
   spans: boolean;
   /** What decided whether a piece spans several bays; none on a straight. */
-  decidedBy?: string;
+  bend?: Bend;
 }
 
 /** The cuts of one run, as listed, with what decided them. */
@@ -86,16 +86,16 @@ export function bayPiece(run: FenceRun, line: RailLine): BayPiece {
   const curved = { radius: run.radius * INCHES_PER_FOOT, halfAngle, post: line.post, side };
   const { inner, outer } = faces({ ...curved, halfAngle: 0 }, thickness);
   const middle = (inner + outer) / 2 / INCHES_PER_FOOT;
-  const { bends, sentence: decidedBy } = bend(thickness, middle, leastBendRatio);
+  const found = bend(thickness, middle, leastBendRatio);
   const arc = 2 * halfAngle * middle;
-  if (bends) return { length: arc, shortFace: arc, bevel: 0, spans: true, decidedBy };
+  if (found.bends) return { length: arc, shortFace: arc, bevel: 0, spans: true, bend: found };
   const { longFace, shortFace, bevel } = beveledPiece(curved, thickness);
   return {
     length: longFace / INCHES_PER_FOOT,
     shortFace: shortFace / INCHES_PER_FOOT,
     bevel,
     spans: false,
-    decidedBy,
+    bend: found,
   };
 }
 

@@ -1,5 +1,6 @@
 import { planDrawing } from "../drawing/plan";
 import { planFrame } from "../drawing/frame";
+import { cutLists } from "../estimate/cut-list";
 import { fieldsOf } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { byOtherOf } from "../estimate/by-other";
@@ -30,7 +31,7 @@ import {
   withSides,
   type LayoutIssue,
 } from "./layout-parts";
-import { withHole } from "./post-pen-layout";
+import { railNotes, withHole } from "./post-pen-layout";
 
 /** A stake of an arena, and the part of the fence that it stands on. */
 export type LaidArenaStake = LaidStake & Pick<ArenaStake, "side">;
@@ -90,8 +91,10 @@ export function arenaLayoutData(
     notes: [
       ...byOtherSentences(job, arena, language),
       ...siteSentences(found, answerOf(job, "turning_room"), language),
+      ...(isPosted(arena) ? railNotes(job, language) : []),
     ],
     stakes,
+    cutLists: work ? cutLists(job, work) : [],
     corners: laid.corners,
     apart: rounded,
     arcCenters,
@@ -181,7 +184,7 @@ function usedInputs(
   const { now, input, around } = inputsOn(estimate);
   const places = fieldsOf(arena.structure).filter(
     ({ key, decides, section }) =>
-      (decides && /^(pen|fence|gates)$/.test(section) && !/^rail_length$|_by_other$/.test(key)) ||
+      (decides && /^(pen|fence|gates)$/.test(section) && !key.endsWith("_by_other")) ||
       key === "north" ||
       key === "rail_under" ||
       (key === "length_bearing" && bearing === undefined),

@@ -3,6 +3,7 @@ import { ahead, distance } from "../geometry/point";
 import { type ArenaLayoutData } from "./arena-layout-data";
 import { arenaLabels, cornerLabels, triangleSentence } from "./arena-layout-words";
 import { headerCells, places, stakeCells, stakedBeside } from "./arena-layout-rows";
+import { cutCells, cutHeights, cutRowCount } from "./cut-list-cells";
 import { put } from "./estimate-cells";
 import {
   cautionCells,
@@ -32,12 +33,13 @@ export function arenaLayoutRows(data: ArenaLayoutData) {
   const [headers, first] = [how + 1, how + 3];
   const last = first + data.stakes.length + stakedBeside(data).length;
   const grade = last + 2;
-  return { cautions, how, headers, first, last, grade, end: grade + GRADE_ROWS - 1 };
+  const cuts = grade + GRADE_ROWS;
+  return { cautions, how, headers, first, last, grade, cuts, end: cuts + cutRowCount(data) - 1 };
 }
 
 /** The sheet that a crew sets the stakes of an arena from: corners and diagonals on top, then one row a stake. */
 export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan {
-  const { cautions, how, headers, first, last, grade, end } = arenaLayoutRows(data);
+  const { cautions, how, headers, first, last, grade, cuts, end } = arenaLayoutRows(data);
   const below = (from: number, to: number, height: number) =>
     Object.fromEntries(Array.from({ length: to - from + 1 }, (_, k) => [from + k, height]));
   return {
@@ -55,6 +57,7 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
       ...headerCells(headers, data),
       ...stakeCells(first, data, grade),
       ...gradeCells(grade, data, arenaLabels.crown),
+      ...cutCells(cuts, data),
     ],
     columns: columnsOf(data),
     hiddenRows: [rows.mark],
@@ -72,7 +75,8 @@ export function arenaLayoutPlan(data: ArenaLayoutData, name: string): SheetPlan 
       [headers + 1]: 14,
       ...below(first, last, heights.stake),
       [last + 1]: 8,
-      ...below(grade, end, heights.fact),
+      ...below(grade, cuts - 1, heights.fact),
+      ...cutHeights(cuts, data),
     },
     frozenRows: 0,
     print: {

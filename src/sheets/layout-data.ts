@@ -1,3 +1,4 @@
+import { type CutList } from "../estimate/cut-list";
 import { type Label, type Language, type North } from "../estimate/fields";
 import { type Stake } from "../fence/layout";
 import { type Point } from "../geometry/point";
@@ -70,6 +71,8 @@ export interface LayoutData {
   /** What was found on the site and what to do about it. */
   notes: readonly string[];
   stakes: readonly LaidStake[];
+  /** What stock is cut to; of a fence of boards only. */
+  cutLists: readonly CutList[];
   /**
    * A function of this add-in that gives the stakes as a table under a header, with the columns stake, kind, chord, tie
    * 1, tie 2, bearing, east, north. Where it is given the figures ask it, else they are what was computed at writing.

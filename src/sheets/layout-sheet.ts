@@ -1,3 +1,4 @@
+import { cutCells, cutHeights, cutRowCount } from "./cut-list-cells";
 import { columns, rows } from "./layout-places";
 import { cautionCells, cautionsFor, factCells, factRows, titleCells, usedInputs } from "./layout-head";
 import { put } from "./estimate-cells";
@@ -31,7 +32,8 @@ export function layoutRows(data: LayoutData) {
   const first = headers + 2;
   const last = first + data.stakes.length + data.references.length;
   const grade = last + 2;
-  return { cautions, how, headers, first, last, grade, end: grade + GRADE_ROWS - 1 };
+  const cuts = grade + GRADE_ROWS;
+  return { cautions, how, headers, first, last, grade, cuts, end: cuts + cutRowCount(data) - 1 };
 }
 
 /**
@@ -56,6 +58,7 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
       ...headerCells(at.headers, data),
       ...stakeCells(at.first, data, at.grade),
       ...gradeCells(at.grade, data),
+      ...cutCells(at.cuts, data),
     ],
     columns: columnWidths(data),
     hiddenRows: [rows.mark],
@@ -68,7 +71,8 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
       [at.headers + 1]: 14,
       ...below(at.first, at.last, stakeHeight(data)),
       [at.last + 1]: 8,
-      ...below(at.grade, at.end, FACT_HEIGHT),
+      ...below(at.grade, at.cuts - 1, FACT_HEIGHT),
+      ...cutHeights(at.cuts, data),
     },
     frozenRows: 0,
     print: {

@@ -54,6 +54,7 @@ export function panelPenLayout(
     ],
     bearing: terms[4],
     radius: over(pinCircle, 2),
+    cutLists: [],
     stakes: withSides(laid.stakes, pen, askedOf(job).hand, "pin", byOtherOf(job, pen)),
     asks: ask("PANEL_LAYOUT", ...terms.slice(0, 5)),
     used,

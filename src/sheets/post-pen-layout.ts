@@ -1,11 +1,12 @@
-import { fieldOf, fieldsOf, slotKeys } from "../estimate/fields";
+import { fieldOf, fieldsOf, slotKeys, type Language } from "../estimate/fields";
 import { figureField } from "../estimate/figure-list";
 import { byOtherOf } from "../estimate/by-other";
 import { answerOf, type Job } from "../estimate/job";
+import { cutLists } from "../estimate/cut-list";
 import { gatePostWidth } from "../estimate/fence-body";
 import { type PostedPen } from "../estimate/post-pen";
 import { openingFigures, postFigures } from "../estimate/post-figures";
-import { railHeightsSentence } from "../estimate/post-sentences";
+import { railHeightsSentence, trapCaution } from "../estimate/post-sentences";
 import { type PostWork } from "../estimate/post-work";
 import { placed, type Placed } from "../estimate/site";
 import { type Stake } from "../fence/layout";
@@ -37,7 +38,7 @@ export function postPenLayout(
   const head = headOf(job, pen, pen.postCircle / 2, laid, pieces);
   return {
     ...head,
-    notes: [...head.notes, railHeightsSentence(job, head.language)],
+    notes: [...head.notes, ...railNotes(job, head.language)],
     revision,
     date,
     measuredTo: "post center",
@@ -52,6 +53,7 @@ export function postPenLayout(
     stakes: withSides(laid.stakes, pen, askedOf(job).hand, "post", byOtherOf(job, pen)).map((stake) =>
       withHole(stake, work),
     ),
+    cutLists: cutLists(job, work),
     asks: ask("POST_LAYOUT", ...terms),
     used,
   };
@@ -63,8 +65,14 @@ export function withHole(stake: LaidStake, { lineHole, gateHole, holeDepth }: Po
   return diameter === null || stake.byOther ? stake : { ...stake, hole: { diameter, depth: holeDepth! } };
 }
 
-/** What the heights of the rails rest on. */
-const railKeys = ["rail_stock", "rail_rows", "rail_under", "post_height"];
+/** How high the boards stand, and whether they leave an opening that can catch a hoof. */
+export const railNotes = (job: Job, language: Language) =>
+  [railHeightsSentence(job, language), trapCaution(job, language)].filter(Boolean);
+
+/** What the heights and the cuts of boards rest on. */
+const railKeys = fieldsOf("post pen").flatMap(({ key, section, decides }) =>
+  section === "fence" && (decides || key === "rail_under") ? [key] : [],
+);
 
 /** What the openings of gates and the place of their hinges rest on beside their leaves. */
 const gateKeys = fieldsOf("post pen").flatMap(({ key, section, decides, slot }) =>
@@ -101,7 +109,7 @@ function usedInputs(
     ...[...leaves, ...gateKeys].map((key) => input(key, job[key] ?? "")),
     ...["line_hole", "gate_hole", "hole_depth"].map(figure),
     ...around(job),
-    ...railKeys.map((key) => input(key, job[key])),
+    ...railKeys.map((key) => input(key, job[key] ?? "")),
   ];
   const at = (k: number) => cell(usedPlace(k));
   const after = 2 + leaves.length;

@@ -105,6 +105,7 @@ export const styles = {
   crewDecimal: { size: 10, color: ink, format: "0.00", align: "right", line: "bottom" },
   crewAngle: { size: 11, color: ink, format: "0.0", align: "right", line: "bottom" },
   crewInches: { size: 12, bold: true, color: ink, align: "right", line: "bottom" },
+  crewCut: { size: 12, bold: true, color: ink, align: "left", line: "bottom" },
   crewWord: { size: 10, color: ink, align: "center", line: "bottom" },
   crewHeight: { size: 11, bold: true, color: ink, align: "right", line: "bottom" },
   inputHeight: { ...inputNumber, size: 11, format: "0.00" },

@@ -76,7 +76,7 @@ describe("A line of boards", () => {
     const run: FenceRun = { bays: postCircle(pen).bays, bay: bayLength(pen), radius: 33, reach: [0, 0], runs: 1 };
     const found = railTakeoff([run], line(), 16);
     expect(found).toMatchObject({ cut: 44, buy: 44, pieces: 87, fasteners: 3 * 2 * 87 });
-    expect(found.runs[0].decidedBy).toMatch(/^One bay a piece/);
+    expect(found.runs[0].bend!.sentence).toMatch(/^One bay a piece/);
     expect(railTakeoff([run], line({ wastePercent: 10 }), 16)).toMatchObject({ cut: 44, buy: 49 });
   }); // prettier-ignore
 
