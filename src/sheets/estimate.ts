@@ -86,7 +86,7 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
     print: {
       area: { top: headRows.title, left: columns.item, bottom: after + cautions.length, right: columns.note },
       landscape: false,
-      pages: { wide: 1, tall: 1 },
+      pages: { wide: 1, tall: 2 },
       repeatRows: headRows.headers + 1,
       footer: messages.footer,
     },
