@@ -51,8 +51,16 @@ export const boxesOf = (shapes: readonly Shape[]): Box[] =>
     one.tag === "text" ? [boxOf(one)] : boxesOf(one.children.filter((child) => typeof child !== "string")),
   );
 
-/** The first of these that covers nothing and stays on the paper, else the one that covers the least. */
-export function freest(choices: readonly Shape[], taken: readonly Box[], paper: Box): Shape {
+/** The first of these labels that covers nothing and stays on the paper, else the one that covers the least. */
+export const freest = (choices: readonly Shape[], taken: readonly Box[], paper: Box): Shape =>
+  freestLines(
+    choices.map((choice) => [choice]),
+    taken,
+    paper,
+  )[0];
+
+/** The same of labels of several lines: the first of these that covers nothing and stays on the paper, else the one that covers the least. */
+export function freestLines(choices: readonly Shape[][], taken: readonly Box[], paper: Box): Shape[] {
   const covered = (choice: Shape) => {
     const box = boxOf(choice);
     const own = (box.right - box.left) * (box.bottom - box.top);
@@ -61,7 +69,7 @@ export function freest(choices: readonly Shape[], taken: readonly Box[], paper: 
   let best = choices[0];
   let least = Infinity;
   for (const choice of choices) {
-    const covers = covered(choice);
+    const covers = choice.reduce((sum, one) => sum + covered(one), 0);
     if (covers < 1e-9) return choice;
     if (covers < least) [best, least] = [choice, covers];
   }

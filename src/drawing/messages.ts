@@ -25,6 +25,8 @@ export interface PlanWords {
   centerStake: string;
   north(which: North): string;
   byOther: string;
+  wontClose(feet: number): string;
+  built(over: number): string;
 }
 
 /** What this room can say to a user, in English and, for the crew's plan, in Spanish. */
@@ -50,6 +52,8 @@ export const messages: Record<Language, PlanWords> = {
     centerStake: "center stake",
     north: (which) => `${which} north`,
     byOther: "by other",
+    wontClose: (feet) => `${sizeInWords(feet)} will not close:`,
+    built: (over) => `built ${sizeInWords(Math.abs(over))} ${over > 0 ? "over" : "under"}`,
   },
   es: {
     title: "Plano del corral",
@@ -73,5 +77,7 @@ export const messages: Record<Language, PlanWords> = {
     north: (which) =>
       ({ site: "norte de obra", magnetic: "norte magnético", true: "norte verdadero" })[which],
     byOther: "por otro",
+    wontClose: (feet) => `${feetInches(feet, 4)} no cierra:`,
+    built: (over) => `queda ${feetInches(Math.abs(over), 4)} ${over > 0 ? "de más" : "de menos"}`,
   },
 };

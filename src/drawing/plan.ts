@@ -1,6 +1,7 @@
 import { type ByOther } from "../estimate/by-other";
 import { isArena, isPosted, type Pen } from "../estimate/pen";
 import { bearingAtFoot } from "../estimate/pieces-on-ground";
+import { type OffSize } from "../estimate/off-sizes";
 import { type Hand, type Language, type North } from "../estimate/fields";
 import { penSentence } from "../estimate/sentences";
 import { type Point as Place } from "../geometry/point";
@@ -12,6 +13,7 @@ import { planFrame, type PlanColors, type Point } from "./frame";
 import { gateLabels } from "./gate-label";
 import { gateSwings } from "./gate-swing";
 import { messages, type PlanWords } from "./messages";
+import { offLabels } from "./off-labels";
 import { northArrow } from "./north-arrow";
 import { halfExtent, placedPieces, type PlacedPiece } from "./pieces";
 import { referenceMarks, type Reference } from "./reference-marks";
@@ -41,6 +43,8 @@ export interface PlanOptions {
   /** The pieces that another estimate brings, and the stakes that it sets, in the order they stand. */
   byOther?: ByOther;
   language?: Language;
+  /** The sizes asked for that will not close. */
+  off?: readonly OffSize[];
 }
 
 /** Pixels around the pen for the numbers of its stakes. */
@@ -91,6 +95,11 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     ...numbers,
     ...byOtherLabels(pieces, words.byOther, frame, colors.paper, [...marks, ...around, ...numbers]),
   ];
+  const off = offLabels(options.off ?? [], pieces, frame, words, colors.paper, [
+    ...marks,
+    ...around,
+    ...beside,
+  ]);
   const gates = pieces.filter(({ kind }) => kind === "gate");
   const sayings = gates.map(({ leaves, length, byOther: isOther }, k) => {
     const size = words.gateLabel(leaves, feetInches(length), k === 0 ? said : undefined);
@@ -113,9 +122,7 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     ...around,
     ...marks,
     ...(isArena(pen) && !site
-      ? pieces
-          .filter(({ kind }) => kind === "gate")
-          .flatMap((gate) => gateSwings(gate, options.hand ?? "right", colors))
+      ? gates.flatMap((gate) => gateSwings(gate, options.hand ?? "right", colors))
       : []),
     ...pieces.map((piece, place) => pieceShape(piece, place, colors, options.still)),
     ...pieces.map(({ from }, k) =>
@@ -124,10 +131,12 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
         : shape("circle", { cx: from.x, cy: from.y, r: pin }),
     ),
     ...beside,
+    ...off,
     ...gateLabels(gates, sayings, { frame, rim: numbered ? rim : 0, isArena: isArena(pen) }, colors.paper, [
       ...marks,
       ...around,
       ...beside,
+      ...off,
     ]),
   );
 }

@@ -1,4 +1,5 @@
 import { planDrawing } from "../drawing/plan";
+import { offSizes } from "../estimate/off-sizes";
 import { planFrame } from "../drawing/frame";
 import { cutLists } from "../estimate/cut-list";
 import { fieldsOf } from "../estimate/fields";
@@ -112,6 +113,7 @@ export function arenaLayoutData(
         references,
         site: { findings: found, neighbors: neighborsOf(job) },
         byOther,
+        off: offSizes(job, arena),
         language,
       }),
       description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),

@@ -1,4 +1,5 @@
 import { planDrawing } from "../drawing/plan";
+import { offSizes } from "../estimate/off-sizes";
 import { planFrame } from "../drawing/frame";
 import { sitedPlan } from "../drawing/plan-of-site";
 import { circleOf, isArena, isPosted, penOf, type Pen } from "../estimate/pen";
@@ -41,6 +42,7 @@ export function planPicture(job: Job, pen: Pen, row: number): PlanPicture {
       width: drawn,
       still: true,
       byOther: byOtherOf(job, pen),
+      off: offSizes(job, pen),
       ...sitedPlan(job, pen)?.options,
     }),
     description: penSentence(pen),

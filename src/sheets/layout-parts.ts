@@ -1,4 +1,5 @@
 import { planDrawing } from "../drawing/plan";
+import { offSizes } from "../estimate/off-sizes";
 import { planFrame } from "../drawing/frame";
 import { fieldOf, fieldsOf, languages, type Hand, type Language, type North } from "../estimate/fields";
 import { byOtherOf, type ByOther } from "../estimate/by-other";
@@ -105,6 +106,7 @@ export function headOf(
         references,
         site,
         byOther,
+        off: offSizes(job, pen),
         language,
       }),
       description: pieces.map((piece) => piecesInWords(piece, language)).join(", "),

@@ -79,6 +79,8 @@ function usedInputs(job: Job, pen: PanelPen, laid: Placed<Stake>, estimate: Layo
     input("panel_thickness", Number(job.panel_thickness ?? 0)),
     input("frame_less_opening", job.frame_less_opening),
     input("bow_height", job.bow_height),
+    input("size", job.size),
+    input("size_means", job.size_means),
     ...around(job),
   ];
   const from = (k: number) => usedPlace(k);

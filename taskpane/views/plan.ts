@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import { offSizes } from "../../src/estimate/off-sizes";
 import { byOtherOf } from "../../src/estimate/by-other";
 import { planFrame } from "../../src/drawing/frame";
 import { placedPieces } from "../../src/drawing/pieces";
@@ -49,7 +50,7 @@ function drawingOf(result: Result, changed: () => void): Drawn {
   const byOther = byOtherOf(job, pen);
   const { options, notes = [] } = around?.(job, pen) ?? {};
   const pieces = placedPieces(pen, planFrame(width), undefined, undefined, byOther?.pieces);
-  const node = svgNode(planShape(pen, { width, colors, byOther, ...options }));
+  const node = svgNode(planShape(pen, { width, colors, byOther, off: offSizes(job, pen), ...options }));
   drawn = { result, around, node, names: pieces.map(({ name }) => name), notes };
   return drawn;
 }

@@ -1,9 +1,11 @@
 import fc from "fast-check";
-import { boxOf, freest, overlap } from "../../src/drawing/label-room";
+import { boxOf, freest, freestLines, overlap } from "../../src/drawing/label-room";
 import { planShape, type PlanOptions } from "../../src/drawing/plan";
 import { shape, type Shape } from "../../src/drawing/shape";
-import { newJob } from "../../src/estimate/job";
+import { newJob, type Job } from "../../src/estimate/job";
 import { arenaOfPanels } from "../../src/estimate/panel-arena";
+import { offSizes } from "../../src/estimate/off-sizes";
+import { panelPen } from "../../src/estimate/panel-pen";
 import { type Pen } from "../../src/estimate/pen";
 import { postPen } from "../../src/estimate/post-pen";
 import { penOf } from "./pens";
@@ -64,6 +66,42 @@ describe("the labels of gates", () => {
   });
 });
 
+describe("the sizes that will not close", () => {
+  const off = (job: Job, options: PlanOptions = {}) => {
+    const pen = job.structure === "panel arena" ? arenaOfPanels(job) : panelPen(job);
+    const drawn = planShape(pen, { off: offSizes(job, pen), ...options });
+    return { words: textsIn(drawn).filter(({ attributes }) => "data-off" in attributes).map(saying), drawn };
+  };
+
+  it("are said with how much the pen is over or under, by what the size means", () => {
+    const job = { ...newJob(), size: 60, panel_1: 12, gate_1: 10 };
+    // 15 panels and a gate of 10 ft: 190 ft / pi, and (pi / 16)^2 / 6 of it more as a polygon: 60.87 ft (worked by hand).
+    expect(off(job).words).toEqual(["60 ft will not close:", "built 10 1/2 in over"]);
+    expect(off({ ...job, size_means: "outside" }).words[1]).toMatch(/under$/);
+    expect(off({ ...job, size_means: "inside clear" }).words[1]).toMatch(/over$/);
+    expect(off(job, { language: "es" }).words[1]).toMatch(/^queda 10 1\/2" de más$/);
+  });
+
+  it("are said of each side of an arena that panels do not close, and of none that they do", () => {
+    const arena = { ...newJob(), structure: "panel arena", panel_1: 12, gate_1: 12, arena_length: 156, arena_width: 77 };
+    expect(off(arena).words).toEqual(["77 ft will not close:", "built 5 ft under"]);
+    expect(off({ ...arena, arena_width: 72 }).words).toEqual([]);
+    const posts = { ...newJob(), structure: "post pen", size: 61.3 };
+    expect(offSizes(posts, postPen(posts))).toEqual([]);
+  });
+
+  it("cover no other label", () => {
+    for (const size of [24, 40, 60.5, 100])
+      for (const width of [318, 460]) {
+        const texts = textsIn(off({ ...newJob(), size, gate_1: 8, gate_2: 4 }, { width, numbered: width > 400 }).drawn);
+        const said = texts.filter(({ attributes }) => "data-off" in attributes);
+        expect(said).toHaveLength(2);
+        for (const one of said)
+          for (const other of texts) if (other !== one) expect(overlap(boxOf(one), boxOf(other))).toBe(0);
+      }
+  });
+}); // prettier-ignore
+
 describe("the room that labels take", () => {
   const text = (words: string, more: Shape["attributes"] = {}) =>
     shape("text", { x: 100, y: 50, "text-anchor": "middle", ...more }, words);
@@ -84,8 +122,11 @@ describe("the room that labels take", () => {
     const paper = { left: 0, right: 400, top: 0, bottom: 100 };
     const places = [100, 110, 300].map((x) => text("abcd", { x }));
     const taken = [boxOf(places[0])];
-    expect(freest(places, taken, paper)).toBe(places[2]);
-    expect(freest(places.slice(0, 2), taken, paper)).toBe(places[1]);
-    expect(freest([text("abcd", { x: 395 }), places[2]], [], paper)).toBe(places[2]);
+    const one = (choices: Shape[], of = taken) => freest(choices, of, paper);
+    expect(one(places)).toBe(places[2]);
+    expect(one(places.slice(0, 2))).toBe(places[1]);
+    expect(one([text("abcd", { x: 395 }), places[2]], [])).toBe(places[2]);
+    const lines = [places[2], places[0]];
+    expect(freestLines([lines, [places[2]]], taken, paper)).toEqual([places[2]]);
   });
 });

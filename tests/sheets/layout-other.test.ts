@@ -26,7 +26,7 @@ describe("a layout sheet in Spanish", () => {
   it("says nothing in English but what a person wrote and what the estimate holds", () => {
     const inEnglish = new Map(words(sheet));
     const same = words(spanish).filter(([place, value]) => inEnglish.get(place) === value).map(([, value]) => value);
-    expect(same).toEqual(["penstake layout 1", "Copperleaf Bend (invented)", "site", "site", "right", "right", "in", "in"]);
+    expect(same).toEqual(["penstake layout 1", "Copperleaf Bend (invented)", "site", "site", "pin circle", "pin circle", "right", "right", "in", "in"]);
     expect(words(spanish)).toHaveLength(words(sheet).length);
     expect(spanish.pictures[0].svg).toContain("estaca central");
     expect(spanish.print!.footer).toContain("Medidas");
