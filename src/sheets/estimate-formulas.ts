@@ -33,6 +33,9 @@ export function suppliesFormulas(sheet: Sheet, length: Expression): Record<strin
   };
 }
 
+/** What a line without a size asks of the sizes among the prices, so that the lines of every kind ask alike. */
+const anySize = "<>no";
+
 /** The formulas of one priced line: what it looks for in the prices decides price, waste, tax and mark. */
 export function lineFormulas(
   sheet: Sheet,
@@ -52,31 +55,26 @@ export function lineFormulas(
   const price = at(`${key}_price`);
   const found = lookUp(sheet.prices, {
     item: at(`${key}_kind`),
-    size: size && at(`${key}_size`),
+    size: at(`${key}_size`),
     pick: at(`${key}_pick`),
     price,
   });
   const bought = times(less ? minus(count, less) : ofBoth || count, plus(1, over(found.waste, 100)));
+  const isBought = isNumber(at(`${key}_quantity`));
   return {
     [`${key}_kind`]: expression(item),
-    ...(size !== undefined && { [`${key}_size`]: expression(size) }),
+    [`${key}_size`]: expression(size ?? anySize),
     ...(found.pick && { [`${key}_pick`]: found.pick }),
     [`${key}_quantity`]: used(whole ? roundedUp(bought) : bought),
     [`${key}_price`]: used(found.price),
-    [`${key}_amount`]: used(
-      when(
-        isNumber(price),
-        call("ROUND", times(at(`${key}_quantity`), price), 2),
-        estimateMessages.priceMissing,
-      ),
-    ),
-    [`${key}_taxed`]: used(found.taxed),
-    [`${key}_note`]: used(found.note),
+    [`${key}_amount`]: lineAmount(sheet, key),
+    [`${key}_taxed`]: blankUnless(isBought, found.taxed),
+    [`${key}_note`]: blankUnless(isBought, found.note),
   };
 }
 
-/** The amount of one of the user's own lines: blank until it has a quantity. */
-export function ownAmount(sheet: Sheet, key: string): Expression {
+/** The amount of a line, also of the user's own: blank until it has a quantity. */
+export function lineAmount(sheet: Sheet, key: string): Expression {
   const { at } = cellsOf(sheet);
   const quantity = at(`${key}_quantity`);
   const price = at(`${key}_price`);

@@ -9,7 +9,7 @@ import { address } from "./address";
 import { put, rowCells } from "./estimate-cells";
 import { kindOfLine } from "./line-items";
 import { arenaLine, panelArenaFormulas, postArenaFormulas } from "./arena-formulas";
-import { circleLine, lineFormulas, ownAmount, suppliesFormulas } from "./estimate-formulas";
+import { circleLine, lineAmount, lineFormulas, suppliesFormulas } from "./estimate-formulas";
 import { fixedFormulas } from "./fixed-formulas";
 import { besideCounts, headersOf, hiddenIn, widthsOf } from "./estimate-columns";
 import {
@@ -61,7 +61,7 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
   const drawnPen = penToDraw(job);
   says.plan_warning = drawnPen ? planWarning(sheet, drawnPen) : blank;
   for (const key of lineSectionsOf(structure).flatMap(ownLineKeys))
-    says[`${key}_amount`] = ownAmount(sheet, key);
+    says[`${key}_amount`] = lineAmount(sheet, key);
   const body = sections.flatMap((section) => [
     ...headingCells(section),
     ...section.rows.flatMap((row) => rowCells(row, job, says)),

@@ -14,6 +14,15 @@ export interface Area {
   right: number;
 }
 
+/** A place as one text, to look it up by. */
+export const placeOf = ({ row, column }: Spot): string => `${row} ${column}`;
+
+/** Every cell of a rectangle, in reading order. */
+export const spotsIn = ({ top, left, bottom, right }: Area): Spot[] =>
+  Array.from({ length: Math.max(0, bottom - top + 1) }, (_, k) => top + k).flatMap((row) =>
+    Array.from({ length: Math.max(0, right - left + 1) }, (_, k) => ({ row, column: left + k })),
+  );
+
 /** The cells as runs along their rows, in reading order. */
 export function rowRuns(spots: Spot[]): Area[] {
   const runs: Area[] = [];

@@ -1,7 +1,7 @@
 import { messages as sheetMessages } from "../../sheets/messages";
 import { type Validation } from "../../sheets/plan";
 import { type CellData } from "../../sheets/workbook-content";
-import { type Area, type Spot } from "./areas";
+import { placeOf, spotsIn, type Area, type Spot } from "./areas";
 import { once } from "./session";
 
 /** Cells of a sheet with a rule beyond which none is asked for, as where whole columns have one. */
@@ -18,7 +18,7 @@ export const askRuled = (sheet: Excel.Worksheet): Excel.RangeAreas =>
 export function askRules(sheet: Excel.Worksheet, ruled: Area[], used: Area) {
   const areas = ruled.map((area) => overlap(area, used));
   const count = areas.reduce((sum, { top, left, bottom, right }) => sum + Math.max(0, bottom - top + 1) * Math.max(0, right - left + 1), 0);
-  const asked = count > mostRules ? [] : areas.flatMap(spotsOf).map((spot) => ({ ...spot, validation: askRule(sheet, spot) }));
+  const asked = count > mostRules ? [] : areas.flatMap(spotsIn).map((spot) => ({ ...spot, validation: askRule(sheet, spot) }));
   return { count, asked };
 } // prettier-ignore
 
@@ -32,9 +32,9 @@ const askRule = (sheet: Excel.Worksheet, { row, column }: Spot) =>
 /** What the cells accept, by "row column", and how many rules say more than a span of numbers or a list of texts. */
 export function rulesOf({ count, asked }: ReturnType<typeof askRules>): { rules: Map<string, Ruled>; lost: number } {
   const read = asked.flatMap(({ row, column, validation }): [string, Ruled][] => {
-    if (validation.prompt.message === sheetMessages.fixedInCopy) return [[`${row} ${column}`, { note: sheetMessages.fixedInCopy }]];
+    if (validation.prompt.message === sheetMessages.fixedInCopy) return [[placeOf({ row, column }), { note: sheetMessages.fixedInCopy }]];
     const accepts = acceptedBy(validation);
-    return accepts ? [[`${row} ${column}`, { accepts }]] : [];
+    return accepts ? [[placeOf({ row, column }), { accepts }]] : [];
   });
   return { rules: new Map(read), lost: count - read.length };
 } // prettier-ignore
@@ -58,8 +58,3 @@ const overlap = (one: Area, other: Area): Area => ({
   bottom: Math.min(one.bottom, other.bottom),
   right: Math.min(one.right, other.right),
 });
-
-const spotsOf = ({ top, left, bottom, right }: Area): Spot[] =>
-  Array.from({ length: Math.max(0, bottom - top + 1) }, (_, k) => top + k).flatMap((row) =>
-    Array.from({ length: Math.max(0, right - left + 1) }, (_, k) => ({ row, column: left + k })),
-  );

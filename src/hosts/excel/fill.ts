@@ -1,11 +1,21 @@
 import { type PlanCell, type SheetPlan } from "../../sheets/plan";
 import { styleOf } from "../../sheets/styles";
-import { areaAddress, groupBy, joinAddresses, rowLines, rectangles, type Area } from "./areas";
+import {
+  areaAddress,
+  groupBy,
+  joinAddresses,
+  placeOf,
+  rowLines,
+  rectangles,
+  spotsIn,
+  type Area,
+  type Spot,
+} from "./areas";
 import { entryFor, type Entry } from "./entry";
 import { covered, formatCells } from "./format";
-import { likeRows } from "./like-rows";
 import { sentBlocks } from "./sent-blocks";
 import { once } from "./session";
+import { spreads } from "./spreads";
 import { setUpPage } from "./page";
 import { validateCells } from "./validation";
 
@@ -24,43 +34,44 @@ export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan): void {
 /** What a place that says nothing takes in bytes: `null,` among formats, `"",` among formulas. */
 const blankBytes = { format: 5, formula: 3 };
 
-/** Formats first, so that no entry changes the format of its cell; then all content, and its like rows as copies. */
+/** Formats first, so that no entry changes the format of its cell; then the formulas that spread, and all other content over them. */
 function writeBlock(sheet: Excel.Worksheet, cells: PlanCell[]): void {
   const formatOf = ({ style }: PlanCell) => styleOf(style).format ?? null;
   const formatted = cells.filter((cell) => formatOf(cell) !== null);
   for (const { area, cells: here } of sentBlocks(formatted, blankBytes.format))
-    rangeOf(sheet, area).numberFormat = filled(area, here, null, formatOf);
-  const copies = likeRows(cells);
-  const copied = new Set(copies.flatMap(({ area }) => placesIn(area)));
-  const written = cells.filter(
-    ({ row, column, says }) => !copied.has(`${row} ${column}`) && (entryFor(says) ?? "") !== "",
-  );
-  for (const { area, cells: here } of sentBlocks(written, blankBytes.formula))
-    rangeOf(sheet, area).formulas = filled(area, here, "", ({ says }) => entryFor(says)!);
-  for (const { area, from } of copies) rangeOf(sheet, area).copyFrom(areaAddress(from), "Formulas");
-}
+    rangeOf(sheet, area).numberFormat = filled(area, here, () => null, formatOf);
+  const entries = new Map(cells.map(({ row, column, says }) => [placeOf({ row, column }), { row, column, entry: entryFor(says) ?? "" }]));
+  const { chosen, done } = spreads(cells);
+  for (const { from, area } of chosen) {
+    rangeOf(sheet, from).formulas = [spotsIn(from).map((spot) => entries.get(placeOf(spot))!.entry)];
+    rangeOf(sheet, area).copyFrom(areaAddress(from), "Formulas");
+  }
+  const written = new Map([...entries].filter(([place, { entry }]) => entry !== "" && !done.has(place)));
+  // What was copied where nothing is to stand is cleared.
+  for (const spot of chosen.flatMap(({ area }) => spotsIn(area)))
+    if (!done.has(placeOf(spot)) && !written.has(placeOf(spot))) written.set(placeOf(spot), { ...spot, entry: "" });
+  for (const { area, cells: here } of sentBlocks([...written.values()], blankBytes.formula))
+    rangeOf(sheet, area).formulas = filled(area, here, (place) => (done.has(place) ? null : ""), ({ entry }) => entry);
+} // prettier-ignore
 
 const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Area) =>
   once(sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1));
 
 /** What each cell of an area is given, and every other place in it; on a new sheet an empty text leaves a cell blank, as null does. */
-function filled(
+function filled<Cell extends Spot>(
   { top, left, bottom, right }: Area,
-  cells: PlanCell[],
-  other: Entry,
-  of: (cell: PlanCell) => Entry,
+  cells: Cell[],
+  other: (place: string) => Entry,
+  of: (cell: Cell) => Entry,
 ): Entry[][] {
-  const block = Array.from({ length: bottom - top + 1 }, () =>
-    new Array<Entry>(right - left + 1).fill(other),
+  const block = Array.from({ length: bottom - top + 1 }, (_, down) =>
+    Array.from({ length: right - left + 1 }, (_, across) =>
+      other(placeOf({ row: top + down, column: left + across })),
+    ),
   );
   for (const cell of cells) block[cell.row - top][cell.column - left] = of(cell);
   return block;
 }
-
-const placesIn = ({ top, left, bottom, right }: Area) =>
-  Array.from({ length: bottom - top + 1 }, (_, k) => top + k).flatMap((row) =>
-    Array.from({ length: right - left + 1 }, (_, k) => `${row} ${left + k}`),
-  );
 
 function mergeCells(sheet: Excel.Worksheet, cells: PlanCell[]): void {
   const wide = cells.filter(({ across = 1 }) => across > 1);

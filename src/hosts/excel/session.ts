@@ -18,17 +18,32 @@ export async function session<T>(body: (context: Excel.RequestContext) => Promis
 }
 
 /** Runs a batch that the user can take back in one step, where Excel can group; throws what Excel throws. */
-export async function asOneStep<T>(
+export const asOneStep = <T>(
   body: (context: Excel.RequestContext) => Promise<T>,
+  beforeRetry?: (error: unknown) => Promise<unknown>,
+): Promise<T> => asOneStepAsked(() => undefined, body, beforeRetry);
+
+/**
+ * The same for a batch whose requests are asked for by `ask` before it runs: a range named while a batch runs takes one
+ * request more. Where Excel cannot group after all, all is asked for again once `beforeRetry` is through.
+ */
+export async function asOneStepAsked<Asked, T>(
+  ask: (context: Excel.RequestContext) => Asked,
+  body: (context: Excel.RequestContext, asked: Asked) => Promise<T>,
   beforeRetry: (error: unknown) => Promise<unknown> = async () => undefined,
 ): Promise<T> {
-  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.20")) return Excel.run(body);
+  const run = (options: Excel.RunOptions) => {
+    const previousObjects = new Excel.RequestContext();
+    const asked = ask(previousObjects);
+    return Excel.run({ ...options, previousObjects }, (context) => body(context, asked));
+  };
+  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.20")) return run({});
   try {
-    return await Excel.run({ mergeUndoGroup: true }, body);
+    return await run({ mergeUndoGroup: true });
   } catch (error) {
     if (codeOf(error) !== "UndoNotSupported") throw error;
     await beforeRetry(error);
-    return Excel.run(body);
+    return run({});
   }
 }
 

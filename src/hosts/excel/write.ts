@@ -5,7 +5,7 @@ import { fillSheet } from "./fill";
 import { messages } from "./messages";
 import { checkSheetNames } from "./names";
 import { type Painter } from "../svg-to-png";
-import { asOneStep, codeOf, once, refusal, tracesOf } from "./session";
+import { asOneStepAsked, codeOf, once, refusal, tracesOf } from "./session";
 
 /** What is known of a write that is under way: the sheets it made, or undefined where Excel did not say. */
 interface Progress {
@@ -23,8 +23,9 @@ export async function writeSheets(plans: SheetPlan[], paint: Painter): Promise<v
   const painted = await paintAll(plans, paint);
   const progress: Progress = { made: [] };
   try {
-    await asOneStep(
-      (context) => attempt(context, plans, painted, progress),
+    await asOneStepAsked(
+      (context) => askFor(context, plans, painted),
+      (context, asked) => send(context, asked, names, progress),
       () => takeBack(names, progress, undefined),
     );
   } catch (error) {
@@ -42,12 +43,8 @@ async function paintAll(plans: SheetPlan[], paint: Painter): Promise<string[][]>
   });
 }
 
-async function attempt(
-  context: Excel.RequestContext,
-  plans: SheetPlan[],
-  painted: string[][],
-  progress: Progress,
-) {
+/** Asks for the sheets and everything on them. */
+function askFor(context: Excel.RequestContext, plans: SheetPlan[], painted: string[][]) {
   context.application.suspendScreenUpdatingUntilNextSync();
   // All sheets before any content, so that their formulas may name each other; a trace after each tells how far it came.
   const sheets = plans.map(({ name }) => {
@@ -58,13 +55,22 @@ async function attempt(
   sheets.forEach((sheet, k) => fillSheet(sheet, plans[k]));
   sheets.forEach((sheet, k) => plans[k].charts?.forEach((chart) => addChart(sheet, chart)));
   const pictures = sheets.flatMap((sheet, k) => plans[k].pictures.map((picture, j) => addPicture(sheet, picture, painted[k][j]))); // prettier-ignore
+  return { sheets, pictures };
+}
+
+async function send(
+  context: Excel.RequestContext,
+  { sheets, pictures }: ReturnType<typeof askFor>,
+  names: string[],
+  progress: Progress,
+) {
   try {
     await context.sync();
   } catch (error) {
     progress.made = tracesOf(error);
     throw error;
   }
-  progress.made = plans.map(({ name }) => name);
+  progress.made = names;
   for (const { shape, corner } of pictures) {
     shape.left = corner.left;
     shape.top = corner.top;

@@ -82,7 +82,8 @@ export function countingWorkbook({
   const run = model.Excel.run.bind(model.Excel) as (...given: unknown[]) => Promise<unknown>;
   Object.assign(model.Excel, {
     run: async (...given: unknown[]) => {
-      const options = (typeof given[0] === "object" ? given[0] : {}) as { mergeUndoGroup?: boolean };
+      const options: Excel.RunOptions = typeof given[0] === "object" ? { ...given[0] } : {};
+      delete options.previousObjects;
       runs.push(options);
       grouping = options.mergeUndoGroup === true;
       return run(...given).finally(() => (grouping = false));
