@@ -57,10 +57,9 @@ describe("the base under the footing", () => {
 
   it("leaves every other figure of a job as it is where its depth is 0 or blank", () => {
     const without = Object.fromEntries(
-      [...ownLoads, ...Object.keys(newJob()).filter((key) => key.startsWith("base_")), "fabric"]
-        .filter((key) => key.startsWith("base_") || key === "fabric")
-        .map((key) => [key, newJob()[key]]),
+      Object.entries(newJob()).filter(([key]) => key.startsWith("base_") || key === "fabric"),
     );
+    expect(Object.keys(without)).toHaveLength(10);
     let held = 0;
     fc.assert(
       fc.property(randomJob, fc.constantFrom(0, null), (some, base_depth) => {
