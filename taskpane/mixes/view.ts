@@ -17,31 +17,54 @@ const say = {
   use: "Use this",
   now: "In use now",
   back: "Back to the best",
+  moment: "One moment …",
 };
 
 /** What the job of the panel could be made of, or why nothing closes. */
 type Found = PanelMixes | { refusal: string };
 
+/** How long, ms, after the last change the mixes are found: no keystroke waits for them. */
+const PAUSE = 150;
+
 /** The section that offers the best mixes of panels and the pens beside the present one. */
 export function mixesSection(): SectionBody {
   const find = finder();
   return {
-    view: ({ panel, page }: Context) => (page.open?.mixes ? foundView(panel, find(panel)) : html``),
+    view: ({ panel, page, changed }: Context) => {
+      if (!page.open?.mixes) return html``;
+      const { found, old } = find(panel, changed);
+      if (!found) return html`<p class="beside" role="status">${say.moment}</p>`;
+      return html`<div class=${old ? "old" : ""} aria-busy=${old}>${foundView(panel, found)}</div>`;
+    },
   };
 }
 
-/** Finds the mixes of the panel's answers, anew only where these, the prices or the user's own lines have changed. */
+/**
+ * Finds the mixes of the panel's answers, anew only where these, the prices or the user's own lines have changed, and
+ * then once nothing has for a moment; until that is done what was found last is old.
+ */
 function finder() {
   let last = "";
-  let found: Found = { refusal: "" };
-  return ({ state: { good, prices, source } }: Controller): Found => {
+  let found: Found | undefined;
+  let waiting: { asked: string; timer: ReturnType<typeof setTimeout> } | undefined;
+  return ({ state: { good, prices, source } }: Controller, changed: () => void) => {
     const own = source?.sheet.own ?? [];
     const asked = JSON.stringify([good, prices, own]);
-    if (asked !== last) {
-      found = foundOrRefused(() => panelMixes(good, prices, own));
-      last = asked;
+    const old = asked !== last;
+    if (waiting && (!old || waiting.asked !== asked)) {
+      clearTimeout(waiting.timer);
+      waiting = undefined;
     }
-    return found;
+    if (old && !waiting) {
+      const search = () => {
+        found = foundOrRefused(() => panelMixes(good, prices, own));
+        last = asked;
+        waiting = undefined;
+        changed();
+      };
+      waiting = { asked, timer: setTimeout(search, PAUSE) };
+    }
+    return { found, old };
   };
 }
 

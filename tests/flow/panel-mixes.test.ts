@@ -18,18 +18,21 @@ describeInBrowser("the best mixes of panels in the panel", () => {
     await page.fill("#penstake-panel_2", "10");
   });
 
+  /** Until the mixes are those of what was answered last. */
+  const settled = () => page.locator('#penstake-mixes [aria-busy="false"]').waitFor();
   const uses = () => page.locator("#penstake-mixes .mixes button");
 
   test("each with its price, one of them in use, and others put in use and given back", async () => {
     expect(await page.locator("#penstake-mixes li").count()).toBe(0);
     await page.getByText("Best mixes of panels").click();
-    await uses().first().waitFor();
+    await settled();
     const { best, fewer, more } = panelMixes(job, examplePrices);
     const told = await page.locator("#penstake-mixes .price strong").allTextContents();
     expect(told).toEqual([...best, fewer!, more!].map(({ price }) => money(Number(price))));
     const back = page.getByRole("button", { name: "Back to the best" });
     expect([await back.isDisabled(), await uses().first().isDisabled()]).toEqual([true, true]);
     await uses().nth(1).click();
+    await settled();
     expect(
       await uses()
         .allTextContents()
@@ -37,6 +40,7 @@ describeInBrowser("the best mixes of panels in the panel", () => {
     ).toEqual(["Use this", "In use now", "Use this", "Use this", "Use this"]);
     expect(await page.inputValue("#penstake-panel_1_use")).toBe(String(best[1].answers.panel_1_use));
     await back.click();
+    await settled();
     expect(await page.inputValue("#penstake-panel_1_use")).toBe("");
     expect(await uses().first().isDisabled()).toBe(true);
   });
