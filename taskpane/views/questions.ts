@@ -1,14 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf, fieldsOf, type Field, type SlotList } from "../../src/estimate/fields";
 import { structureOf } from "../../src/estimate/job";
-import {
-  kickSentence,
-  postCautions,
-  railHeightsSentence,
-  railsSentence,
-  settingSentence,
-} from "../../src/estimate/post-sentences";
-import { type PostWork } from "../../src/estimate/post-work";
 import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
 import { type Estimate } from "../../src/estimate/estimate";
@@ -28,6 +20,9 @@ import { lazyPart, type LazyPart } from "../sections";
 
 /** The plan is fetched once the questions stand on the page, so that those come first. */
 const planPart: LazyPart = { id: "plan", load: () => import("./plan") };
+
+/** What is said of posts is fetched once a fence has some. */
+const postsPart: LazyPart = { id: "posts", load: () => import("./posts") };
 
 const say = {
   built: (arena: boolean) => (arena ? "The arena" : "The pen"),
@@ -148,21 +143,12 @@ function fenceView(
   context: Context,
   { pen, base, sand, work, takeoff }: Estimate,
 ): TemplateResult | typeof nothing {
-  if (work) return postsView(context, work);
+  if (work) return lazyPart(context, postsPart);
   if (pen.structure !== "panel pen") return nothing;
   const byOther = takeoff.filter(({ key }) => key.startsWith("panel_")).map((line) => line.byOther ?? 0);
   const said = [onHandSentence(pen, byOther), openingsSentence(pen)].filter(Boolean);
   return html`${said.map((one) => html`<p class="beside">${unbroken(one)}</p>`)}
   ${gateCautions(pen, base.delivered + sand.delivered).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
-}
-
-/** How the posts are set, what decides the rails, and what to think over. */
-function postsView({ panel }: Context, work: PostWork): TemplateResult {
-  const { good } = panel.state;
-  return html`<p class="beside">${unbroken(settingSentence(good, work))}</p>
-    <p class="beside">${unbroken(railsSentence(good, work))}</p>
-    <p class="beside">${unbroken([kickSentence(good, work), railHeightsSentence(good)].join(" "))}</p>
-    ${postCautions(good, work).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }
 
 function suggestionView({ panel }: Context): TemplateResult {

@@ -6,7 +6,7 @@ import { opened, settled, written } from "./opened";
 /** A panel at work with the estimate of a post pen written. */
 async function writtenPosts() {
   const all = await opened();
-  all.panel.answer({ structure: "post pen", size: "60" });
+  all.panel.answer({ structure: "post pen", size: "60", kick_board: "2x10" });
   await all.panel.write();
   await settled();
   return all;
