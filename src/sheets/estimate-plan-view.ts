@@ -50,11 +50,15 @@ export function planPicture(job: Job, pen: Pen, row: number): PlanPicture {
 }
 
 /** Says that the plan was drawn for other figures, once the pen as built is not the one that it shows. */
-export function planWarning({ places }: Sheet, pen: Pen): Expression {
+export const planWarning = (sheet: Sheet, pen: Pen): Expression =>
+  when(planMoved(sheet, pen), messages.planOutOfDate, "");
+
+/** Whether the pen as built is no longer this one. */
+export function planMoved({ places }: Sheet, pen: Pen): Expression {
   const parts = Object.entries({ ...drawnSize(pen), distance_around: pen.distanceAround }).map(
     ([key, shown]) => operate(call("ABS", minus(cell(places[key]), shown)), ">", 0.001),
   );
-  return when(call("OR", ...parts), messages.planOutOfDate, "");
+  return call("OR", ...parts);
 }
 
 /** What the drawing of a pen or an arena hangs on, by the key of its figure; inputs beside it make the sheet out of date. */

@@ -23,7 +23,7 @@ import {
   estimateMark,
 } from "./estimate-layout";
 import { penToDraw, planPicture, planWarning } from "./estimate-plan-view";
-import { blank, call, cell, expression, operate, range, text, when, type Expression } from "./expression";
+import { blank, call, cell, expression, operate, range, text, when, type Expression, type Term } from "./expression"; // prettier-ignore
 import { cellsOf, type Sheet } from "./formula-terms";
 import { keyPairs } from "./keyed-cells";
 import { groundFormulas } from "./layer-formulas";
@@ -32,6 +32,7 @@ import { panelFormulas } from "./panel-formulas";
 import { postFormulas } from "./post-formulas";
 import { postItems } from "./post-items";
 import { newPricesLayout, type PricesLayout } from "./prices-layout";
+import { siteNotes } from "./site-notes";
 import { staleFormulas } from "./stale-formulas";
 import { type PlanCell, type SheetPlan } from "./plan";
 import { totalFormulas } from "./total-formulas";
@@ -40,7 +41,6 @@ import { workFormulas } from "./work-formulas";
 /** The sheet of an estimate of a job's structure: the job's answers in its inputs, everything else as live formulas. */
 export function estimatePlan(job: Job, name: string, prices: string | PricesLayout): SheetPlan {
   const structure = structureOf(job);
-  const cautions = cautionsOf(structure);
   const { sections, after } = laidOut(structure);
   const places = placesOf(sections);
   const sheet: Sheet = {
@@ -60,6 +60,8 @@ export function estimatePlan(job: Job, name: string, prices: string | PricesLayo
       if (left?.kind === "line") Object.assign(says, formulasOfLine(sheet, left.key));
   const drawnPen = penToDraw(job);
   says.plan_warning = drawnPen ? planWarning(sheet, drawnPen) : blank;
+  const found = drawnPen ? siteNotes(sheet, job, drawnPen, after + 1) : [];
+  const cautions = [...found, ...cautionsOf(structure)];
   for (const key of lineSectionsOf(structure).flatMap(ownLineKeys))
     says[`${key}_amount`] = lineAmount(sheet, key);
   const body = sections.flatMap((section) => [
@@ -195,7 +197,7 @@ function headingCells({ title, section, heading, last }: LaidSection): PlanCell[
   ];
 }
 
-function cautionCells(cautions: readonly string[], after: number): PlanCell[] {
+function cautionCells(cautions: readonly Term[], after: number): PlanCell[] {
   return [
     { ...put(after, columns.item, messages.cautions, "heading"), across: 7 },
     ...cautions.map((caution, k) => ({ ...put(after + 1 + k, columns.item, caution, "caution"), across: 7 })),

@@ -70,6 +70,7 @@ export const messages = {
   pricesAreMissing: " prices missing",
   onExamples: "Some lines stand on example prices: type your own on the prices sheet",
   planOutOfDate: "The plan is OUT OF DATE: write the estimate again",
+  siteOutOfDate: "What was found on the site is OUT OF DATE: write the estimate again",
   cautions: "Cautions",
   ownLine: "A line of your own; yes under Tax if it is taxed.",
   between: (least: number, most: number) => `Write a number from ${least} to ${most}.`,

@@ -14,6 +14,7 @@ const width = 318;
 
 const say = {
   plan: "Plan of the pen. The arrow keys name one piece after the other.",
+  between: (piece: string, from: number, to: number) => `${piece}: stake ${from} to ${to}`,
   point: "Gates are drawn double. Point at a piece to name it.",
 };
 
@@ -51,7 +52,13 @@ function drawingOf(result: Result, changed: () => void): Drawn {
   const { options, notes = [] } = around?.(job, pen) ?? {};
   const pieces = placedPieces(pen, planFrame(width), undefined, undefined, byOther?.pieces);
   const node = svgNode(planShape(pen, { width, colors, byOther, off: offSizes(job, pen), ...options }));
-  drawn = { result, around, node, names: pieces.map(({ name }) => name), notes };
+  drawn = {
+    result,
+    around,
+    node,
+    names: pieces.map(({ name }, k) => say.between(name, k + 1, ((k + 1) % pieces.length) + 1)),
+    notes,
+  };
   return drawn;
 }
 
