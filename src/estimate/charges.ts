@@ -46,10 +46,11 @@ export interface Charges {
 export const cents = (money: Decimal) => money.toDecimalPlaces(2, Decimal.ROUND_HALF_UP);
 
 /**
- * The amount of one line: quantity times unit price, to the cent, half up. The quantity counts with the 15 digits
- * that a sheet shows, so that 349.9125 with the noise of its arithmetic under it does not lose a cent.
+ * The amount of one line: quantity times unit price, to the cent, half up. The product counts with the 15 digits that a
+ * sheet rounds by, so that 349.9125 with the noise of its arithmetic under it does not lose a cent.
  */
-export const lineAmount = (quantity: number, price: Decimal) => cents(price.times(quantity.toPrecision(15)));
+export const lineAmount = (quantity: number, price: Decimal) =>
+  cents(price.times(quantity).toSignificantDigits(15));
 
 /** Money to the nearest of some dollars, half up. */
 const nearest = (money: Decimal, dollars: number) =>

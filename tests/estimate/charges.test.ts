@@ -66,6 +66,10 @@ describe("what comes on top of the lines", () => {
     expect(lineAmount(amount, money(1)).toFixed(2)).toBe(shown);
   });
 
+  it("loses no cent where the digits of a quantity end early: 527/24 ton at 0.12 are 2.635", () => {
+    expect(lineAmount(527 / 24, money(0.12)).toFixed(2)).toBe("2.64");
+  });
+
   it("loses no cent to the noise in a quantity: 325.5 cu yd and 7.5 % waste at 222.80 are 77,960.505", () => {
     expect(325.5 * (1 + 7.5 / 100)).toBeLessThan(349.9125);
     expect(lineAmount(325.5 * (1 + 7.5 / 100), money(222.8)).toFixed(2)).toBe("77960.51");
