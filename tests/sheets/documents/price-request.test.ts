@@ -62,6 +62,27 @@ describe("a price request", () => {
     expect(lineOf("Gate in its frame, 10 ft", said).words).toContain(", =1+1, ");
   });
 
+  it("says what bolts, a kick board and hardware bought apart have to be, with the bolts' length by the job's posts and rails", () => {
+    const two = {
+      ...posts,
+      fastener: "bolts",
+      kick_board: "2x10",
+      gates_of_two: 1,
+      gate_hardware: "bought apart",
+    };
+    const words = (item: string) => lineOf(item, readRequest(shownBy(requestOf([two]).sheet)).lines).words;
+    // Common practice, no source: through a 6 in post and a 1 1/2 in rail, and an inch for washer and nut.
+    expect(words("Bolt for rails, with nut and washer")).toBe(
+      "carriage bolt through post and rail, with nut and washer, 8 1/2 in long, hot-dip galvanized",
+    );
+    expect(words("Kick board, 2x10, 16 ft")).toBe("16 ft long, treated for ground contact");
+    expect(words("Hinges of a gate leaf, a set")).toMatch(/^two to a leaf, adjustable/);
+    expect(words("Gate leaf to hang, 12 ft")).toBe("leaf 12 ft wide, right and left hand, tube gate");
+    expect(lineOf("Screw for rails", readRequest(shownBy(made.sheet)).lines).words).toBe(
+      "exterior wood screw, 3 in long, hot-dip galvanized",
+    );
+  });
+
   it("gives every entry of its own back", () => {
     const read = readDocument(shownBy(made.sheet), specEntries(made.items));
     expect(read.problems).toEqual({});
