@@ -23,7 +23,7 @@ import { layoutMark } from "./layout-sheet";
 import { type SheetPlan } from "./plan";
 
 /** Points of a row of the head, of a stake's row, and of a caution's line of so many letters. */
-const heights = { fact: 17, stake: 18, line: 15, letters: 160 } as const;
+const heights = { fact: 16, stake: 17, line: 15, letters: 200 } as const;
 
 /** The rows of an arena's layout sheet, which follow from what it shows. */
 export function arenaLayoutRows(data: ArenaLayoutData) {

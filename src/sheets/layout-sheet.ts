@@ -12,13 +12,17 @@ import { type SheetPlan } from "./plan";
 export const layoutMark = "penstake layout 1";
 
 /** Points of a row of the head. */
-const FACT_HEIGHT = 17;
+const FACT_HEIGHT = 16;
 
-/** Points of a stake's row: room to write in the mud, or where there are many, so that the print stays large. */
-const stakeHeight = ({ stakes }: LayoutData) => (stakes.length > 34 ? 17 : 20);
+/** Points of a stake's row: so that two dozen print under the plan on one page. */
+const STAKE_HEIGHT = 17;
 
-/** As high as its lines across the page, of so many letters at the size of a caution. */
-const cautionHeight = (words: string) => 2 + 15 * Math.ceil(words.length / 160);
+/** Points of an empty row between two parts. */
+const GAP = 8;
+
+/** As high as its lines across the page, of so many letters at the size of a caution or of the note under them. */
+const cautionHeight = (words: string) => 2 + 15 * Math.ceil(words.length / 200);
+const noteHeight = (words: string) => 3 + 13 * Math.ceil(words.length / 260);
 
 /** Up to so many stakes the sheet prints on two pages or one; beyond, on as many as it needs. */
 const STAKES_ON_TWO_PAGES = 60;
@@ -64,13 +68,14 @@ export function layoutSheetPlan(data: LayoutData, name: string): SheetPlan {
     hiddenRows: [rows.mark],
     heights: {
       [rows.title]: 28,
-      ...below(rows.job, at.cautions - 1, FACT_HEIGHT),
+      ...below(rows.job, at.cautions - 2, FACT_HEIGHT),
+      [at.cautions - 1]: GAP,
       ...Object.fromEntries(cautionsFor(data).map((words, k) => [at.cautions + k, cautionHeight(words)])),
-      [at.how]: FACT_HEIGHT,
+      [at.how]: noteHeight(labels.how[data.language]),
       [at.headers]: 18,
       [at.headers + 1]: 14,
-      ...below(at.first, at.last, stakeHeight(data)),
-      [at.last + 1]: 8,
+      ...below(at.first, at.last, STAKE_HEIGHT),
+      [at.last + 1]: GAP,
       ...below(at.grade, at.cuts - 1, FACT_HEIGHT),
       ...cutHeights(at.cuts, data),
     },
