@@ -80,6 +80,6 @@ function besideSide(
   const depth = upright ? 12 : 17;
   const depths = [1, 2, 3, 5, 7, 9].map((times) => times * depth);
   const beyond = [4, 20, 36, 52, 68].map((more) => -rim - depth - more);
-  const asides = [0, 14, 28, 42, 56, -14, -28, -42, -56, 84, -84].map((aside) => aside * toMiddle);
+  const asides = Array.from({ length: 33 }, (_, k) => (k % 2 ? 3.5 * (k + 1) : -3.5 * k) * toMiddle);
   return [...depths, ...beyond].flatMap((into) => asides.map((aside) => placed(into, aside)));
 }
