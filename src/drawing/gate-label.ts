@@ -52,6 +52,9 @@ function besidePen(
   const asides = [0, 10, -10, 20, -20, 30, -30, 45, -45];
   const inward = Array.from({ length: Math.floor(radius / step) }, (_, k) => radius - free - k * step);
   const inside = inward.flatMap((away) => asides.map((aside) => placed(away, aside))).filter(isInside);
+  const gateAt = middleOf(gate);
+  const far = ({ attributes: { x, y } }: Shape) => Math.hypot(Number(x) - gateAt.x, Number(y) - gateAt.y);
+  inside.sort((a, b) => far(a) - far(b));
   const outside = [0, step, 2 * step, 4 * step, 8 * step, 12 * step].flatMap((more) =>
     asides.map((aside) => placed(radius + rim + 14 + more, aside)),
   );

@@ -95,16 +95,19 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
     ...numbers,
     ...byOtherLabels(pieces, words.byOther, frame, colors.paper, [...marks, ...around, ...numbers]),
   ];
-  const off = offLabels(options.off ?? [], pieces, frame, words, colors.paper, [
-    ...marks,
-    ...around,
-    ...beside,
-  ]);
   const gates = pieces.filter(({ kind }) => kind === "gate");
   const sayings = gates.map(({ leaves, length, byOther: isOther }, k) => {
     const size = words.gateLabel(leaves, feetInches(length), k === 0 ? said : undefined);
     return isOther ? `${size}, ${words.byOther}` : size;
   });
+  const others = [...marks, ...around, ...beside];
+  const labels = gateLabels(
+    gates,
+    sayings,
+    { frame, rim: numbered ? rim : 0, isArena: isArena(pen) },
+    colors.paper,
+    others,
+  );
   return shape(
     "svg",
     {
@@ -131,13 +134,8 @@ export function planShape(pen: Pen, options: PlanOptions = {}): Shape {
         : shape("circle", { cx: from.x, cy: from.y, r: pin }),
     ),
     ...beside,
-    ...off,
-    ...gateLabels(gates, sayings, { frame, rim: numbered ? rim : 0, isArena: isArena(pen) }, colors.paper, [
-      ...marks,
-      ...around,
-      ...beside,
-      ...off,
-    ]),
+    ...labels,
+    ...offLabels(options.off ?? [], pieces, frame, words, colors.paper, [...others, ...labels]),
   );
 }
 

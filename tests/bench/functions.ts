@@ -1,6 +1,9 @@
 import highsLoader from "highs";
 import { all, create } from "mathjs";
 import { calls } from "../../functions/calls";
+import { newJob } from "../../src/estimate/job";
+import { panelMixes } from "../../src/estimate/panel-mixes";
+import { examplePrices } from "../../src/estimate/prices";
 import { circumcircle, type Chord } from "../../src/geometry/cyclic-polygon";
 import { panelMix } from "../../src/fence/panel-mix";
 import { loads } from "../../src/ground/hauling";
@@ -153,8 +156,15 @@ function onceIn(work: () => unknown): number {
   return performance.now() - start;
 }
 
+/** What the panel's section of best mixes figures a moment after the last keystroke: the job priced with each of five mixes. */
+function bestMixesRow(): Row {
+  const job = { ...newJob(), gate_1: 10, panel_2: 10, panel_3: 6 };
+  const figure = nanoseconds(() => panelMixes(job, examplePrices)) / 1e6;
+  return { what: "Best mixes of panels, after the last keystroke", figure, unit: "ms" };
+}
+
 /** What the worksheet functions take, beside a peer that does the same in this run. */
 export async function functionRows(): Promise<Row[]> {
   const solver = await highsLoader();
-  return [...cellRows(), ...polygonRows(), ...loadRows(solver), ...mixRows(solver)];
+  return [...cellRows(), ...polygonRows(), ...loadRows(solver), ...mixRows(solver), bestMixesRow()];
 }
