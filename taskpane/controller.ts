@@ -1,12 +1,10 @@
 import { fieldOf } from "../src/estimate/fields";
 import { type Job } from "../src/estimate/job";
-import { missingPrices, rowsToAdd } from "../src/estimate/missing-prices";
 import { HostError, type WorkbookHost, type WorkbookView } from "../src/hosts/host";
 import { changedFixed, changedInputs, isPlainCopy, ownTyped, restoredKeys } from "../src/sheets/keyed";
-import { appendedRow } from "../src/sheets/price-rows";
 import { pricesLayoutOf } from "../src/sheets/prices-layout";
 import { messages } from "./messages";
-import { figurer, type Figured } from "./result";
+import { type Figured, type Figurer, type Result } from "./result";
 import { Runner } from "./runner";
 import { labelsOf } from "./shown";
 import {
@@ -26,10 +24,12 @@ import {
 /** The panel's dealings with a workbook: one thing at a time, and whatever fails leaves every answer where it was. */
 export class Controller extends Runner {
   state: PanelState = newState();
-  figured: Figured;
+  /** What the fields lead to; nothing until what figures them is there. */
+  figured: Figured = { old: true, own: [] };
   /** A new job was asked for while answers are not written. */
   asking = false;
-  private readonly figurer = figurer();
+  private figurer?: Figurer;
+  private figuring?: Promise<void>;
   private turn = 0;
 
   constructor(
@@ -37,11 +37,11 @@ export class Controller extends Runner {
     changed: () => void,
   ) {
     super(changed);
-    this.figured = this.figurer.figured(this.state);
   }
 
-  /** Looks at the workbook now and after every change in it. Returns how to stop. */
+  /** Looks at the workbook now and after every change in it, and fetches what figures the fields. Returns how to stop. */
   start(): () => void {
+    this.figuring = this.fetchFigurer();
     const stop = this.host.watch(() => void this.look());
     void this.look();
     return stop;
@@ -54,7 +54,7 @@ export class Controller extends Runner {
   }
 
   /** The count of a field's figure without the user's own in its place. */
-  counted = (use: string) => this.figurer.counted(this.state, use, fieldOf(use).insteadOf!);
+  counted = (use: string) => this.figurer?.counted(this.state, use, fieldOf(use).insteadOf!) ?? "";
 
   /** Looks at the workbook; while a command runs, as soon as it is over. Only the newest look counts. */
   async look(): Promise<void> {
@@ -76,8 +76,9 @@ export class Controller extends Runner {
   write = () =>
     this.run(async () => {
       const { answers, good } = this.state;
+      const { missing } = await this.result();
       const { newEstimate } = await import("./new-estimate");
-      const { name, plans } = newEstimate(await this.host.look(), good, this.figured.result!.missing);
+      const { name, plans } = newEstimate(await this.host.look(), good, missing);
       await this.host.write(plans);
       const after = await this.host.look();
       const state = looked(this.state, after);
@@ -93,8 +94,9 @@ export class Controller extends Runner {
   makeLive = () =>
     this.run(async () => {
       const { sheet, job } = await this.present();
+      const { missing } = await this.result();
       const { newEstimate, typedInto } = await import("./new-estimate");
-      const { name, plans } = newEstimate(await this.host.look(), job, this.figured.result!.missing);
+      const { name, plans } = newEstimate(await this.host.look(), job, missing);
       const live = typedInto(plans.at(-1)!, ownTyped(sheet));
       await this.host.write([...plans.slice(0, -1), live]);
       this.see(await this.host.look());
@@ -111,9 +113,11 @@ export class Controller extends Runner {
         throw new HostError(messages.otherStructure(source.name, String(source.job.structure)));
       const { answers, good } = this.state;
       const mine = Object.fromEntries(unwritten(this.state).map((key) => [key, good[key]]));
+      const { fixedOf } = await import("../src/estimate/fixed");
+      const job = { ...source.job, ...mine };
       await this.host.update(source.name, [
         ...changedInputs(source.sheet, { ...source.sheet.job, ...mine }),
-        ...changedFixed(source.sheet, { ...source.job, ...mine }),
+        ...changedFixed(source.sheet, job, fixedOf(job)),
       ]);
       const after = await this.host.look();
       const state = looked(this.state, after);
@@ -130,7 +134,9 @@ export class Controller extends Runner {
     this.run(async () => {
       this.see(await this.host.look());
       const { view, prices } = this.state;
-      const rows = rowsToAdd(missingPrices(this.figured.result!.made.missing, prices));
+      const { made } = await this.result();
+      const { appendedRow, missingPrices, rowsToAdd } = await import("./price-rows-to-add");
+      const rows = rowsToAdd(missingPrices(made.missing, prices));
       if (!view!.prices || rows.length === 0) return messages.noRowsNeeded;
       const layout = pricesLayoutOf(view!.prices.name, view!.prices.values);
       await this.host.append(
@@ -216,10 +222,26 @@ export class Controller extends Runner {
     return source;
   }
 
+  /** Fetches what figures the fields once these stand on the page, and figures them. */
+  private async fetchFigurer(): Promise<void> {
+    const fetched = await import("./result").catch(() => undefined);
+    this.figurer = fetched?.figurer();
+    if (!fetched) this.figured = { ...this.figured, refusal: messages.noFigures };
+    this.set(this.state);
+  }
+
+  /** What the fields lead to, as soon as it can be told. */
+  private async result(): Promise<Result> {
+    await this.figuring;
+    if (!this.figured.result) throw new HostError(messages.noFigures);
+    return this.figured.result;
+  }
+
   private set(state: PanelState): void {
     const sameSource = state.source?.name === this.state.source?.name;
     this.state = state;
-    this.figured = this.figurer.figured(state, sameSource ? this.figured.result : undefined);
+    const last = sameSource ? this.figured.result : undefined;
+    if (this.figurer) this.figured = this.figurer.figured(state, last);
     if (unwritten(state).length === 0) this.asking = false;
     this.changed();
   }

@@ -37,5 +37,7 @@ export const messages = {
   selfCheck: "Check the functions",
   selfCheckSheet: "Self-check",
   selfChecked: (sheet: string) => `The sheet "${sheet}" compares every function here with what it must give.`,
+  noFigures:
+    "What figures the answers could not be loaded. They are kept here: open the panel again once the connection is back.",
   failed: (why: string) => `This did not work: ${why}. Your answers are kept here. Try again.`,
 };

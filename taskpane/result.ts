@@ -47,6 +47,9 @@ function answer(job: Job, prices: readonly PriceRow[], own: readonly OwnLine[]):
   }
 }
 
+/** What figures the fields of a panel. */
+export type Figurer = ReturnType<typeof figurer>;
+
 /** Figures jobs, and keeps the last few so that nothing is figured twice in a row. */
 export function figurer() {
   const kept = new Map<string, Answer>();

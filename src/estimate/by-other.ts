@@ -14,9 +14,6 @@ export interface ByOther {
   stakes: boolean[];
 }
 
-/** Panels by other are counted anew where a pen's pin circle is no longer within this of what it was, ft. */
-export const COUNTED_WITHIN = 0.001;
-
 /** The runs of fence by other that a job names, from stake to stake. */
 export function sharedRunsOf(job: Job): StakeRun[] {
   const stakes = numbersOf(job, "fence_by_other");

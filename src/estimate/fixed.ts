@@ -2,7 +2,6 @@ import { Refusal } from "../units/refusal";
 import { baysOnSides, panelsOnSides } from "./arena-figures";
 import { structureOf, type Job } from "./job";
 import { byOtherOf, fenceByOther, ownPosts, panelsByOther } from "./by-other";
-import { slotKeys } from "./fields";
 import { arenaOfPanels } from "./panel-arena";
 import { panelPen } from "./panel-pen";
 import { type Posted } from "./pen";
@@ -72,15 +71,3 @@ export function fixedOf(job: Job): Record<string, number> {
     throw refusal;
   }
 }
-
-const onSides = (word: string) => ["left", "far", "right", "near"].map((side) => `${word}_${side}`);
-const ofBoards = ["rail_stock_length", "rails", "kick_stock_length", "kick", "fasteners"];
-const ofWork = ["post_depth", "gate_posts", "line_posts", ...ofBoards];
-
-/** The keys that stand there, by structure. */
-export const fixedKeys: Record<Structure, readonly string[]> = {
-  "panel pen": ["pin_circle", ...slotKeys("panel")],
-  "post pen": ["post_circle", ...ofWork],
-  "panel arena": [...onSides("panels"), "panel_1"],
-  "post arena": ["posts", "bay_longest", ...onSides("bays"), "bays_arcs", ...ofWork],
-};

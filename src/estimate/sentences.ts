@@ -1,5 +1,6 @@
 import { feetInches, inchesAlone } from "../units/feet-inches";
 import { equal } from "../units/rounding";
+import { listed } from "./listed";
 import { messages } from "./messages";
 import { type PanelPen } from "./panel-pen";
 import { type ArenaOfPanels } from "./panel-arena";
@@ -15,11 +16,6 @@ const inWords = ["no", "one", "two", "three", "four", "five", "six", "seven", "e
 export const countInWords = (count: number) => inWords[count] ?? count.toLocaleString("en-US");
 
 const plural = (count: number, one: string, many = `${one}s`) => (count === 1 ? one : many);
-
-/** Parts of a sentence joined: "a", "a and b", "a, b and c". */
-export function listed(parts: readonly string[]): string {
-  return parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-}
 
 /** A size to be read aloud on the site: feet and inches in words, to the quarter inch. */
 export const sizeInWords = (feet: number) => feetInches(feet, 4, "words");

@@ -1,7 +1,7 @@
 import { equipmentKeys } from "../estimate/equipment";
 import { fieldOf, fieldsOf, slotKeys, type Section } from "../estimate/fields";
 import { ownLineKeys, type LineSection } from "../estimate/own-lines";
-import { fixedKeys } from "../estimate/fixed";
+import { fixedKeys } from "../estimate/fixed-keys";
 import { type Structure } from "../estimate/structures";
 import { sides } from "../geometry/rounded-outline";
 import { messages } from "./messages";

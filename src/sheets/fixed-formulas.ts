@@ -1,4 +1,5 @@
-import { fixedKeys, fixedOf } from "../estimate/fixed";
+import { fixedOf } from "../estimate/fixed";
+import { fixedKeys } from "../estimate/fixed-keys";
 import { type Job } from "../estimate/job";
 import { type Structure } from "../estimate/structures";
 import { blank, expression, type Expression } from "./expression";

@@ -1,8 +1,7 @@
-import { COUNTED_WITHIN } from "../estimate/by-other";
+import { COUNTED_WITHIN } from "../estimate/fixed-keys";
 import { fields, fieldsOf, type FieldValue } from "../estimate/fields";
 import { type Figure } from "../estimate/figures";
 import { type Job } from "../estimate/job";
-import { fixedOf } from "../estimate/fixed";
 import { structures, type Structure } from "../estimate/structures";
 import { allOwnKeys, ownParts, type OwnLine } from "../estimate/own-lines";
 import { equal } from "../units/rounding";
@@ -148,17 +147,15 @@ function isCountedOnAnother({ cells }: EstimateSheet): boolean {
 }
 
 /**
- * The cells beside the inputs that have to change so that the numbers of the time of writing are those of this job: the
- * numbers, and what they were worked out from. None where the job has no answer.
+ * The cells beside the inputs that have to change so that the numbers of the time of writing are those of this job
+ * (`fixedOf`): the numbers, and what they were worked out from. None where the job has no answer.
  */
 export function changedFixed(
   sheet: EstimateSheet,
   job: Job,
+  fixed: Record<string, number>,
 ): { row: number; column: number; value: FieldValue }[] {
-  const numbers = Object.entries(fixedOf(job)).map(([key, value]): [string, FieldValue] => [
-    `${key}_fixed`,
-    value,
-  ]);
+  const numbers = Object.entries(fixed).map(([key, value]): [string, FieldValue] => [`${key}_fixed`, value]);
   if (numbers.length === 0) return [];
   const from = decidingIn(sheet).map(({ key }): [string, FieldValue] => [`${key}_written`, job[key] ?? null]);
   return [...numbers, ...from].flatMap(([key, value]) => {

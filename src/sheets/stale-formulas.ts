@@ -1,5 +1,5 @@
 import { fieldsOf } from "../estimate/fields";
-import { COUNTED_WITHIN } from "../estimate/by-other";
+import { COUNTED_WITHIN } from "../estimate/fixed-keys";
 import { call, cell, minus, operate, type Expression } from "./expression";
 import { blankUnless, type Sheet } from "./formula-terms";
 import { messages } from "./messages";

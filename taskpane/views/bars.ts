@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { fieldOf } from "../../src/estimate/fields";
-import { listed } from "../../src/estimate/sentences";
+import { listed } from "../../src/estimate/listed";
 import { isPlainCopy, restoredKeys } from "../../src/sheets/keyed";
 import { keyPairs } from "../../src/sheets/keyed-cells";
 import { messages } from "../messages";

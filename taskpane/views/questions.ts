@@ -3,17 +3,7 @@ import { fieldOf, fieldsOf, type Field, type SlotList } from "../../src/estimate
 import { structureOf } from "../../src/estimate/job";
 import { arenas, belongs, type Structure } from "../../src/estimate/structures";
 import { suggestions } from "../../src/estimate/purposes";
-import { type Estimate } from "../../src/estimate/estimate";
-import { gateCautions } from "../../src/estimate/gate-cautions";
-import {
-  groundSentences,
-  onHandSentence,
-  openingsSentence,
-  otherSizesSentence,
-  penSentence,
-  sandWarnings,
-} from "../../src/estimate/sentences";
-import { placesInUse, unbroken, without } from "../shown";
+import { placesInUse, without } from "../shown";
 import { type Context } from "./context";
 import { fieldId, fieldView, sentence } from "./field";
 import { lazyPart, type LazyPart } from "../sections";
@@ -21,8 +11,9 @@ import { lazyPart, type LazyPart } from "../sections";
 /** The plan is fetched once the questions stand on the page, so that those come first. */
 const planPart: LazyPart = { id: "plan", load: () => import("./plan") };
 
-/** What is said of posts is fetched once a fence has some. */
-const postsPart: LazyPart = { id: "posts", load: () => import("./posts") };
+/** So is what the answers lead to, with what figures them. */
+const fencePart: LazyPart = { id: "fence", load: async () => (await import("./answers")).fenceAnswer };
+const groundPart: LazyPart = { id: "ground", load: async () => (await import("./answers")).groundAnswer };
 
 const say = {
   built: (arena: boolean) => (arena ? "The arena" : "The pen"),
@@ -55,7 +46,6 @@ const say = {
   } as Record<string, string>,
   middle: "middle",
   old: "This is the last size that worked.",
-  none: "No answer yet.",
 };
 
 const fenceSlots: Record<Structure, SlotList[]> = {
@@ -85,9 +75,7 @@ export function questionsView(context: Context): TemplateResult {
       <h2>${say.fence[structure]}</h2>
       ${of("fence", "holes").map(one)}${fenceSlots[structure].map((list) => slotsView(context, list))}
       <div class="answer ${old ? "old" : ""}" role="status">
-        <p class="said">${result ? unbroken(penSentence(result.made.pen)) : say.none}</p>
-        <p class="beside">${result ? unbroken(otherSizesSentence(result.made.pen)) : nothing}</p>
-        ${result ? fenceView(context, result.made) : nothing}
+        ${lazyPart(context, fencePart)}
         <p class="refusal">${refusal ? sentence(refusal) : old && result ? say.old : nothing}</p>
       </div>
       ${lazyPart(context, planPart)}
@@ -96,8 +84,7 @@ export function questionsView(context: Context): TemplateResult {
       <h2>${say.footing}</h2>
       ${of("base", "footing").map(one)}${slotsView(context, "truck")}
       <div class="answer ${old ? "old" : ""}" role="status">
-        ${groundSaid(context).map((said) => html`<p class="said">${said}</p>`)}
-        <p class="refusal">${result ? sandWarnings(result.made.sand, Number(panel.state.good.depth)).join(" · ") : nothing}</p>
+        ${lazyPart(context, groundPart)}
       </div>
     </section>
     <section>
@@ -130,25 +117,6 @@ export function questionView(
     answered: (value) => panel.answer({ [field.key]: value }),
     ...more,
   });
-}
-
-function groundSaid({ panel }: Context): string[] {
-  const { made } = panel.figured.result ?? {};
-  if (!made) return [say.none];
-  return groundSentences(made.base, made.sand, Number(panel.state.good.base_depth)).map(unbroken);
-}
-
-/** What more is to be said of a fence: its panels on hand and its gates, or how its posts are set. */
-function fenceView(
-  context: Context,
-  { pen, base, sand, work, takeoff }: Estimate,
-): TemplateResult | typeof nothing {
-  if (work) return lazyPart(context, postsPart);
-  if (pen.structure !== "panel pen") return nothing;
-  const byOther = takeoff.filter(({ key }) => key.startsWith("panel_")).map((line) => line.byOther ?? 0);
-  const said = [onHandSentence(pen, byOther), openingsSentence(pen)].filter(Boolean);
-  return html`${said.map((one) => html`<p class="beside">${unbroken(one)}</p>`)}
-  ${gateCautions(pen, base.delivered + sand.delivered).map((caution) => html`<p class="refusal">${unbroken(caution)}</p>`)}`;
 }
 
 function suggestionView({ panel }: Context): TemplateResult {

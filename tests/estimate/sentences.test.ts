@@ -1,6 +1,6 @@
+import { listed } from "../../src/estimate/listed";
 import {
   countInWords,
-  listed,
   otherSizesSentence,
   penSentence,
   piecesSentence,

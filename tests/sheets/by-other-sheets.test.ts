@@ -3,6 +3,7 @@ import { newJob, type Job } from "../../src/estimate/job";
 import { isArena, isPosted } from "../../src/estimate/pen";
 import { examplePrices } from "../../src/estimate/prices";
 import { type Structure } from "../../src/estimate/structures";
+import { fixedOf } from "../../src/estimate/fixed";
 import { figuresOf } from "../../src/estimate/figures";
 import { arenaLayoutData } from "../../src/sheets/arena-layout-data";
 import { arenaLayoutPlan, arenaLayoutRows } from "../../src/sheets/arena-layout-sheet";
@@ -78,10 +79,9 @@ describe("fence by other on an estimate's sheet", () => {
         const now = { ...job, fence_by_other };
         const sheet = sheetOf(job);
         const cells = new Map(
-          [...changedInputs(sheet, now), ...changedFixed(sheet, now)].map(({ row, column, value }) => [
-            `${row},${column}`,
-            value,
-          ]),
+          [...changedInputs(sheet, now), ...changedFixed(sheet, now, fixedOf(now))].map(
+            ({ row, column, value }) => [`${row},${column}`, value],
+          ),
         );
         const plan = estimatePlan(job, "Estimate", pricesName);
         const updated = {

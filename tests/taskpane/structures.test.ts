@@ -1,4 +1,4 @@
-import { fixedKeys } from "../../src/estimate/fixed";
+import { fixedKeys } from "../../src/estimate/fixed-keys";
 import { isOutOfDate } from "../../src/sheets/keyed";
 import { isOther, unwritten } from "../../taskpane/state";
 import { opened, settled, written } from "./opened";
