@@ -5,7 +5,7 @@ import { evaluate, Unknown, type PenFunction } from "./evaluate";
 import { type Expression } from "./expression";
 import { messages } from "./messages";
 import { type SheetPlan } from "./plan";
-import { precedents } from "./precedents";
+import { precedents, type Area } from "./precedents";
 import { single } from "./value";
 import { contentOfPlan, type WorkbookContent } from "./workbook-content";
 
@@ -16,6 +16,8 @@ export interface Worked {
   says: Expression;
   shown?: Cell;
 }
+
+const keyOf = ({ sheet, top, left, bottom, right }: Area) => `${sheet}!${top},${left},${bottom},${right}`;
 
 const cycle: Cell = { error: "#VALUE!", message: messages.dependsOnItself };
 
@@ -43,12 +45,21 @@ export function calculate(
 
   const ranges = new Map<string, Cell[][]>();
 
+  const settled = new Set<string>();
+
+  /** True once every cell of an area is worked out, which is looked up once where many formulas look at it. */
+  const isSettled = (area: Area): boolean => {
+    const key = keyOf(area);
+    if (!settled.has(key) && book.within(area).every((cell) => known.has(cell))) settled.add(key);
+    return settled.has(key);
+  };
+
   /** A rectangle that many formulas look at is read once, as soon as all its cells are worked out. */
   const rangeOn = (sheet: string, from: Place, to: Place, read: () => Cell[][]): Cell[][] => {
     const area = { sheet, top: from.row, left: from.column, bottom: to.row, right: to.column };
-    const key = JSON.stringify(area);
+    const key = keyOf(area);
     const found = ranges.get(key) ?? read();
-    if (!ranges.has(key) && book.within(area).every((cell) => known.has(cell))) ranges.set(key, found);
+    if (!ranges.has(key) && isSettled(area)) ranges.set(key, found);
     return found;
   };
 
@@ -80,7 +91,7 @@ export function calculate(
     for (const waiting = [first]; waiting.length;) {
       const cell = waiting[waiting.length - 1];
       const areas = known.has(cell) || opened.has(cell) ? [] : precedents(cell.says, cell.sheet);
-      const open = areas === "anything" ? [] : areas.flatMap(book.within);
+      const open = areas === "anything" ? [] : areas.filter((area) => !isSettled(area)).flatMap(book.within);
       const before = open.filter((one) => !known.has(one) && !opened.has(one) && one !== cell);
       if (opened.has(cell) || !before.length) {
         waiting.pop();

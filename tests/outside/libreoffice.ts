@@ -45,7 +45,7 @@ async function convertNow(files: Uint8Array[], to: string): Promise<Uint8Array[]
     const names = files.map((_, k) => join(folder, `book${k}.xlsx`));
     await Promise.all(files.map((file, k) => writeFile(names[k], file)));
     const options = [`-env:UserInstallation=${pathToFileURL(profile).href}`, "--headless", "--norestore"];
-    await run("soffice", [...options, "--convert-to", to, "--outdir", out, ...names], { timeout: 300_000 });
+    await run("soffice", [...options, "--convert-to", to, "--outdir", out, ...names], { timeout: 600_000 });
     const made = await readdir(out);
     if (made.length !== files.length)
       throw new Error(`LibreOffice made ${made.length} of ${files.length} files`);

@@ -31,15 +31,16 @@ export const bidExtras: readonly (Entry & { per: string })[] = [
   { ...moneyEntry("extra_hour", "Other work that you ask for", "Otro trabajo que pida"), per: "hour" },
 ];
 
-/** What the price counts on; the user may write each anew. */
-export const bidCountsOn: readonly Entry[] = [
-  "No rock, roots or buried rubble where posts, pins or stakes go.",
-  "A loaded dump truck reaches the pen and can turn and raise its bed there, with no wires above.",
-  "The owner marks private lines: water, power to barns, drains, sprinklers.",
-  "We mark the dig in white and have public lines located (811) before any hole is dug.",
-].map((words, k) =>
-  textEntry(`counts_on_${k + 1}`, `The price counts on ${k + 1}`, `El precio supone ${k + 1}`, words),
-);
+/** What the price of what is built, such as "the pen", counts on; the user may write each anew. */
+export const bidCountsOn = (built: string): readonly Entry[] =>
+  [
+    "No rock, roots or buried rubble where posts, pins or stakes go.",
+    `A loaded dump truck reaches ${built} and can turn and raise its bed there, with no wires above.`,
+    "The owner marks private lines: water, power to barns, drains, sprinklers.",
+    "We mark the dig in white and have public lines located (811) before any hole is dug.",
+  ].map((words, k) =>
+    textEntry(`counts_on_${k + 1}`, `The price counts on ${k + 1}`, `El precio supone ${k + 1}`, words),
+  );
 
 /** How the price is paid: what is due before the work begins, at a milestone, and with the rest. */
 export const bidDraws = {

@@ -36,7 +36,7 @@ export const scopeRows = ({ sources, shares }: BidData): Row[] =>
         paragraphRow(scopeEntry(k + 1, p + 1), words, { across: 3 })),
       ...sizesOf(source).map(({ label, says }) => factRow(label, () => says, { across: 3 })),
       ...(comes(source.made.base) ? [factRow(say.base, () => layerOf(source, "base", shares?.base), { across: 3 })] : []),
-      factRow(say.sand, () => layerOf(source, "sand", shares?.sand), { across: 3 }),
+      factRow(say.sand, () => layerOf(source, "sand", shares?.sand), { across: 3, style: "letterWords", height: 2 + 2 * LINE }),
     ];
     return [headingRow(title), gap(3), ...besidePlan(rows, planOf(source))];
   }); // prettier-ignore

@@ -3,6 +3,7 @@ import { figureFields } from "../../estimate/figure-list";
 import { answerOf, choiceOf, type Job } from "../../estimate/job";
 import { baseLayer, type Material } from "../../estimate/layers";
 import { settingSentence } from "../../estimate/post-sentences";
+import { isArena } from "../../estimate/pen";
 import { type PostWork } from "../../estimate/post-work";
 import { countInWords, penSentence } from "../../estimate/sentences";
 import { byOtherSentences } from "../../estimate/site-sentences";
@@ -32,8 +33,9 @@ const lying: Record<Material, [depth: string, word: string]> = {
 };
 
 /**
- * A layer in yards and how deep it lies, to the quarter inch, live; a pen without it says so. Where the loads are
- * shared with other pens, `share` is what is delivered for each yard needed, and the pen has that of its own need.
+ * A layer in yards and how deep it lies, to the quarter inch, live; of sand, where full loads give less than the depth
+ * asked for, that and the least that they give. A pen without the layer says so. Where the loads are shared with other
+ * pens, `share` is what is delivered for each yard needed, and the pen has that of its own need.
  */
 export function layerOf(source: EstimateSource, material: Material, share?: Expression): Expression {
   const [depth, word] = lying[material];
@@ -42,12 +44,12 @@ export function layerOf(source: EstimateSource, material: Material, share?: Expr
   const deep = cellOf(source, depth);
   const lies = share ? over(times(deep, delivered), alone) : deep;
   const yards = call("ROUND", delivered, 0);
-  const inches = over(call("ROUND", times(lies, 4), 0), 4);
-  return when(
-    operate(alone, ">", 0),
-    text("about ", yards, " cubic yards, about ", inches, ` in ${word}`),
-    "none",
-  );
+  const quarter = (rounding: string) => over(call(rounding, times(lies, 4), 0), 4);
+  const as = text("about ", yards, " cubic yards, about ", quarter("ROUND"), ` in ${word}`);
+  if (material === "base") return when(operate(alone, ">", 0), as, "none");
+  const asked = cellOf(source, "depth");
+  const less = text("about ", yards, words.toLie, asked, words.fullLoads, quarter("ROUNDDOWN"), words.noLess);
+  return when(operate(alone, ">", 0), when(operate(quarter("ROUND"), "<", asked), less, as), "none");
 }
 
 /** The base in words, to go on with: " 4 in compacted base on road fabric."; nothing where none was asked for. */
@@ -66,12 +68,18 @@ export function scopeOf({ job, made, sheet }: EstimateSource): string[] {
   return [
     built,
     ...(made.work ? postWords(job, made.work) : []),
-    words.done,
+    isArena(made.pen) ? words.arenaDone : words.done,
     ...byOtherSentences(job, made.pen),
   ];
 }
 
-const words = { done: "Laid out from a center stake, gates hung and working, the site left clean." };
+const words = {
+  done: "Laid out from a center stake, gates hung and working, the site left clean.",
+  arenaDone: "Laid out square by its diagonals, gates hung and working, the site left clean.",
+  toLie: " cubic yards, to lie ",
+  fullLoads: " in deep. Sand comes in full loads: it may lie ",
+  noLess: " in, and no less.",
+};
 
 function postWords(job: Job, work: PostWork): string[] {
   const rows = countInWords(answerOf(job, "rail_rows"));

@@ -1,5 +1,6 @@
 import { type FieldValue } from "../../estimate/fields";
 import { type Material } from "../../estimate/layers";
+import { isArena } from "../../estimate/pen";
 import { type Expression } from "../expression";
 import { type SheetPlan } from "../plan";
 import { bidCountsOn, bidTerms, businessEntries } from "./bid-entries";
@@ -47,7 +48,7 @@ export function bidPlan(data: BidData, name: string): SheetPlan {
     ...bidHeadRows(sources, answers),
     ...scopeRows(data),
     ...priceRows(data),
-    ...countsOn(),
+    ...countsOn(sources),
     ...workRows(data),
     ...Object.values(bidTerms).map((entry) => paragraphRow(entry)),
     ...signatureRows([signer(answers), say.customerSigns], say.day),
@@ -65,7 +66,11 @@ export function bidPlan(data: BidData, name: string): SheetPlan {
   });
 }
 
-const countsOn = (): Row[] => [headingRow(say.countsOn), ...bidCountsOn.map((entry) => paragraphRow(entry))];
+const countsOn = (sources: BidData["sources"]): Row[] => {
+  const arenas = sources.filter(({ made }) => isArena(made.pen)).length;
+  const built = arenas === 0 ? say.thePen : arenas === sources.length ? say.theArena : say.theBoth;
+  return [headingRow(say.countsOn), ...bidCountsOn(built).map((entry) => paragraphRow(entry))];
+};
 
 const signer = (answers: BidData["answers"]) =>
   String(answers[businessEntries[0].key] ?? "") || say.contractorSigns;

@@ -1,5 +1,6 @@
+import { fieldOf } from "../../estimate/fields";
 import { baseLayer, footingLayer, type Layer } from "../../estimate/layers";
-import { minus, over, pen, plus, times, type Expression, type Term } from "../expression";
+import { minus, operate, over, plus, times, when, type Expression, type Term } from "../expression";
 import { type CloseOutItem } from "./close-out-lines";
 import { closeOutWords as say } from "./close-out-words";
 import { cellOf, type EstimateSource } from "./source";
@@ -22,7 +23,7 @@ export const factsEach = 7;
 
 const total = (some: Expression[]) => plus(some[0], ...some.slice(1));
 
-/** Inches from cubic yards over square feet. */
+/** Inches from cubic yards over square feet: plain arithmetic, so that tickets can be written into a plain copy, too. */
 const inches = (yards: Expression, area: Expression) => over(times(yards, 324), area);
 
 /**
@@ -42,14 +43,19 @@ export function layerFacts(
   const ofLayer = came
     .filter(({ item }) => item.material === material)
     .map(({ item, delivered }) => (item.unit === "ton" ? over(delivered, factor) : delivered));
+  const weight = cellOf(sources[0], tonsPerCy);
   const key = (name: string) => (material === "sand" ? name : `${material}_${name}`);
   return [
-    { key: key("tons_per_cy"), label: say.tonsPerCy, says: cellOf(sources[0], tonsPerCy) },
+    {
+      key: key("tons_per_cy"),
+      label: say.tonsPerCy,
+      says: when(operate(weight, "=", ""), fieldOf(tonsPerCy).default as number, weight),
+    },
     { key: key("built_area"), label: say.area, says: each("area") },
     { key: key("depth_bid"), label: say.asked, says: inches(each(`${material}_delivered`), area) },
     { key: key("came_yards"), label: say.came, says: ofLayer.length > 0 ? total(ofLayer) : 0 },
     { key: key("came_tons"), label: say.cameTons, says: times(yards, factor) },
-    { key: key("depth_came"), label: say.gave, says: pen("DEPTH", yards, area) },
+    { key: key("depth_came"), label: say.gave, says: inches(yards, area) },
     { key: key("depth_more"), label: say.offDepth, says: minus(gave, asked) },
   ];
 }

@@ -1,6 +1,18 @@
 import { type FieldValue } from "../../estimate/fields";
 import { put } from "../estimate-cells";
-import { call, cell, minus, number, operate, plus, range, when, type Expression } from "../expression";
+import {
+  call,
+  cell,
+  minus,
+  number,
+  operate,
+  plus,
+  range,
+  text,
+  when,
+  type Expression,
+  type Term,
+} from "../expression";
 import { type PlanCell, type SheetPlan } from "../plan";
 import { type StyleName } from "../styles";
 import { factsEach, layerFacts, layersIn, type LayerFact } from "./close-out-layers";
@@ -57,7 +69,6 @@ export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: s
   const facts = shown.map((layer, k) =>
     layerFacts(layer, sources, came, (place) => at(blockOf(k) + 1 + place, columns.bid)));
   const bill = billFacts(entries, blocks + 1, afterItems + 1);
-  const title = when(operate(cellOf(sources[0], "job_name"), "=", ""), "", cellOf(sources[0], "job_name"));
   const [closedOn] = closeOutEntries;
   return {
     name,
@@ -68,7 +79,7 @@ export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: s
       { ...put(rows.title, columns.item, say.closeOut, "title"), across: 4 },
       put(rows.title, columns.key, `money=${closedOn.key}`, "key"),
       entryCell(rows.title, columns.moreMoney, closedOn, entries[closedOn.key] ?? null),
-      { ...put(rows.job, columns.item, title, "text"), across: 6 },
+      { ...put(rows.job, columns.item, jobsOf(sources), "text"), across: 10 },
       { ...put(rows.note, columns.item, say.inHouse, "note"), across: 6 },
       ...say.heads.map((head, k) => put(rows.heads, k + 1, head, k === 0 ? "heading" : k === 1 ? "headingCenter" : "headingRight")),
       ...lines,
@@ -95,6 +106,15 @@ export function closeOutPlan({ sources, items, log, entries }: CloseOut, name: s
     pictures: [],
   };
 } // prettier-ignore
+
+/** The jobs that are settled, by name; one without a name by its estimate's. */
+const jobsOf = (sources: readonly EstimateSource[]): Expression =>
+  text(
+    ...(sources.flatMap((source, k) => {
+      const name = cellOf(source, "job_name");
+      return [...(k > 0 ? ["; "] : []), when(operate(name, "=", ""), source.name, name)];
+    }) as [Term, ...Term[]]),
+  );
 
 function itemCells(row: number, item: CloseOutItem, log: TicketLog, factor: Expression): PlanCell[] {
   const { name, unit, bid, ordered } = item;

@@ -23,6 +23,7 @@ export const compareWords = {
   waysHead: { size: "Size", change: "With", price: "Price", saves: "Saves", left: "Left of budget" },
   noWay: "no single change found",
   nothingOver: "No size is over the budget.",
+  none: (why: string) => `None of these sizes can be built. ${why}`,
   why: (size: string, refusal: string) => `${size}: ${refusal}`,
   repriced: "Every price is that of the whole job priced again at that size.",
   ownCounts: "Counts set by hand on the estimate belong to its own size and are not used here.",

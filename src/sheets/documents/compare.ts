@@ -4,6 +4,7 @@ import { type PriceRow } from "../../estimate/prices";
 import { type SizeAsked } from "../../estimate/sizes-asked";
 import { waysUnder, type Way } from "../../estimate/ways-under";
 import { type SheetPlan } from "../plan";
+import { noAnswer } from "../../units/refusal";
 import { compareRows } from "./compare-rows";
 import { compareWords as words } from "./compare-words";
 import { documentPlan } from "./document";
@@ -44,7 +45,7 @@ export function compareSizes(
 /**
  * Sizes of an estimate side by side against its budget, three to eight of them. Prices are those of the time of
  * writing; what is left of the budget, and the words under it, follow the budget's own cell. Its top says OUT OF DATE
- * once the estimate builds or costs something else.
+ * once the estimate builds or costs something else. Refuses sizes of which none can be built.
  */
 export function comparePlan(
   source: EstimateSource,
@@ -53,6 +54,9 @@ export function comparePlan(
   name: string,
   date: string,
 ): SheetPlan {
+  const compared = compareSizes(source, prices, sizes);
+  if (compared.found.every(({ made }) => !made))
+    throw noAnswer(words.none(words.why(sizes[0].label, compared.found[0].refusal ?? "")));
   const total = {
     label: figureField("total").label,
     value: source.sheet.cells.total?.value ?? null,
@@ -61,7 +65,7 @@ export function comparePlan(
   const plan = documentPlan({
     mark: marks.compare,
     name,
-    rows: compareRows(source, compareSizes(source, prices, sizes), date),
+    rows: compareRows(source, compared, date),
     footer: words.footer(name, source.name),
     widths: [14, 34, ...sizes.map(() => 16)],
     used: [...builtFrom([source]), total],

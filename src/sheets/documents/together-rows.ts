@@ -26,6 +26,10 @@ export interface TogetherRow {
   unit?: string;
   heading?: boolean;
   keys: Partial<Record<ColumnName, string>>;
+  /** The key without which the row says nothing: a truck that no estimate has, an answer that is blank. */
+  only?: string;
+  /** An answer, which prints in the place of a quantity; words may reach over the columns beside it. */
+  shows?: "figure" | "words";
 }
 
 const lineKeys = (key: string): TogetherRow["keys"] => ({
@@ -68,14 +72,17 @@ export function togetherRows(sources: readonly EstimateSource[]): TogetherRow[] 
       keys: { [column]: partKey(section, k + 1) },
     }));
   const { sections } = sheetMessages;
+  const stocked = sources.filter(({ made }) => made.takeoff.some(({ onHand = 0 }) => onHand > 0)).length;
   const section = (name: LineSection): TogetherRow[] => [
     { label: sections[name], heading: true, keys: { amount: `sum_${name}` } },
     ...each(sections[name].toLowerCase(), name, "amount"),
     ...(sharedLines[name] ?? []).map((key) => ({
       label: shared[key] ?? messages.together.loads(key),
       keys: lineKeys(key),
+      ...(key in shared ? {} : { only: key }),
     })),
-    ...(name === "holes" ? [{ label: messages.together.holes, keys: { quantity: "holes_amount" } }] : []),
+    ...(name === "fence" && stocked > 1 ? [{ label: messages.together.onHand, keys: {} }] : []),
+    ...(name === "holes" ? [{ label: messages.together.holes, keys: { price: "holes_amount" } }] : []),
   ];
   return [
     { label: "", keys: { item: "differs" } },
@@ -97,7 +104,9 @@ export function togetherRows(sources: readonly EstimateSource[]): TogetherRow[] 
       "adjustment", "sales_tax_amount", "total",
     ].map(figure),
     { label: messages.together.common, heading: true, keys: {} },
-    ...inCommon.map(({ key, label, unit }) => ({ label: label.en, unit, keys: { input: key } })),
+    ...inCommon.map(({ key, label, unit, kind }): TogetherRow => ({
+      label: label.en, unit, keys: { input: key }, only: key, shows: kind === "choice" ? "words" : "figure",
+    })),
   ]; // prettier-ignore
 }
 

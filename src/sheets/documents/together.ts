@@ -7,7 +7,7 @@ import { put } from "../estimate-cells";
 import { lineFormulas } from "../estimate-formulas";
 import { haulFormulas } from "../layer-formulas";
 import {
-  call, cell, expression, minus, number, operate, over, plus, range, when, type Expression,
+  call, cell, expression, minus, number, operate, over, plus, range, when, type Expression, type Term,
 } from "../expression"; // prettier-ignore
 import { above, blankUnless, cellsOf, isNumber, sum, type Sheet } from "../formula-terms";
 import { type PlanCell, type SheetPlan } from "../plan";
@@ -44,23 +44,42 @@ export function togetherPlan(
   const styles: Partial<Record<ColumnName, StyleName>> = {
     item: "warning", quantity: "figure", price: "money", amount: "money", taxed: "mark", note: "priceNote", input: "fixed", count: "figure", pick: "key", kind: "key", size: "key",
   }; // prettier-ignore
-  const cells = rows.flatMap(({ label, unit = "", heading, keys }, k): PlanCell[] => {
+  const cells = rows.flatMap(({ label, unit = "", heading, keys, only, shows }, k): PlanCell[] => {
     const row = firstRow + k;
+    const named = (word: string): Term => (only === undefined ? word : when(operate(cell(places[only]), "=", ""), "", word));
     const pairs = Object.entries(keys).filter(([, key]) => key in says);
     const isTotal = keys.amount === "total";
     return [
       ...(pairs.length > 0
         ? [put(row, columns.key, pairs.map(([column, key]) => `${column}=${key}`).join(" "), "key")]
         : []),
-      ...(label ? [put(row, columns.item, label, heading ? "section" : isTotal ? "totalLabel" : "label")] : []),
-      ...(unit ? [put(row, columns.unit, unit, "unit")] : []),
+      ...(label ? [put(row, columns.item, named(label), heading ? "section" : isTotal ? "totalLabel" : "label")] : []),
+      ...(unit ? [put(row, columns.unit, named(unit), "unit")] : []),
       ...pairs.map(([column, key]) =>
         put(row, columns[column as ColumnName], says[key], heading ? "sectionSum" : isTotal ? "total" : styles[column as ColumnName]!)),
+      ...(only && shows ? [put(row, columns.quantity, says[only], shows === "words" ? "text" : "fixed")] : []),
     ];
   }); // prettier-ignore
   const named = [...new Set(rows.flatMap(({ keys }) => Object.keys(keys)))] as ColumnName[];
-  const widths = [14, 44, 11, 8, 11, 13, 6, 14, 2, 2, 14, 2, 2, 2, 9, 2, 2, 9, 12, 9, 12, 9];
-  const hidden: number[] = [columns.key, columns.pick, columns.kind, columns.size];
+  const widths = [
+    14,
+    44,
+    11,
+    8,
+    11,
+    13,
+    6,
+    14,
+    ...Array.from({ length: columns.size - columns.note }, () => 9),
+  ];
+  const hidden: number[] = [
+    columns.key,
+    columns.input,
+    columns.count,
+    columns.pick,
+    columns.kind,
+    columns.size,
+  ];
   return {
     name,
     cells: [
@@ -71,6 +90,14 @@ export function togetherPlan(
         ...put(2, columns.item, messages.together.over(sources.map((one) => one.name)), "subtitle"),
         across: 7,
       },
+      ...Object.entries(messages.together.heads).map(([column, head]) =>
+        put(
+          firstRow,
+          columns[column as ColumnName],
+          head,
+          column === "unit" || column === "taxed" ? "headingCenter" : "headingRight",
+        ),
+      ),
       ...cells,
     ],
     columns: widths.map((width, k) => ({ width, ...(hidden.includes(k) ? { hidden: true } : {}) })),

@@ -96,6 +96,22 @@ describe("a bid", () => {
     expect(wordsOf(bidOf(posts).sheet)).not.toMatch(/compacted base|in compacted|^\s*Base stone$/m);
   });
 
+  test("says of an arena that trucks reach the arena, and that it is laid out by its diagonals", () => {
+    const words = wordsOf(bidOf({ ...panels, structure: "panel arena" }).sheet);
+    expect(words).toContain("A loaded dump truck reaches the arena and can turn");
+    expect(words).toContain("Laid out square by its diagonals");
+    expect(words).not.toMatch(/reaches the pen and|center stake/);
+  });
+
+  test("says the depth asked for and the least that full loads give, where that is less", () => {
+    const { sheet, sources } = bidOf({ ...panels, truck_1: 16, truck_2: null, short: 10, size: 70 });
+    const { delivered, depthLoose } = sources[0].made.sand;
+    expect(depthLoose).toBeLessThan(2.875);
+    expect(wordsOf(sheet)).toContain(
+      `about ${Math.round(delivered)} cubic yards, to lie 3 in deep. Sand comes in full loads: it may lie ${Math.floor(depthLoose * 4) / 4} in, and no less.`,
+    );
+  });
+
   test("holds no cost, markup or tax, neither in its cells nor in the file written of it", async () => {
     const { sheet, sources } = bidOf(panels, odd);
     const { lines, charges, sums } = sources[0].made;

@@ -9,11 +9,10 @@ import { orderDefaults, purchaseOrderPlan } from "../../../src/sheets/documents/
 import { readDocument, type DocumentSheet } from "../../../src/sheets/documents/read";
 import { readRequest } from "../../../src/sheets/documents/read-request";
 import { logOf, newLog, ticketColumns, ticketRows, ticketsPlan } from "../../../src/sheets/documents/tickets";
-import { type SheetPlan } from "../../../src/sheets/plan";
-import { type Cell } from "../../../src/units/cell";
 import { shownBy } from "../shown";
 import { contentBy, pen } from "./books";
 import { requestOf } from "./requests";
+import { withTickets } from "./ticket-books";
 
 const jobs = [
   { ...newJob(), job_name: "Copperleaf Bend (invented)", gate_1: 10 },
@@ -52,24 +51,9 @@ const closeOut = closeOutPlan(
   "Close-out",
 );
 
-function withTickets(tickets: readonly Ticket[]): SheetPlan {
-  const typed = new Map<string, Cell>();
-  tickets.forEach((ticket, k) => {
-    for (const part of ["item", "quantity", "unit", "amount", "invoice"] as const)
-      typed.set(`${ticketRows.first + k},${ticketColumns[part]}`, ticket[part] === "" ? null : ticket[part]);
-  });
-  return {
-    ...log,
-    cells: log.cells.map((cell) => {
-      const value = typed.get(`${cell.row},${cell.column}`);
-      return value === undefined ? cell : { ...cell, says: { kind: "constant" as const, value } };
-    }),
-  };
-}
-
 /** The close-out and the log with these tickets, worked out. */
 function settledWith(tickets: readonly Ticket[]) {
-  const { sheets } = contentOfPlans([...made.plans, order, withTickets(tickets), closeOut], pen);
+  const { sheets } = contentOfPlans([...made.plans, order, withTickets(log, tickets), closeOut], pen);
   const [logged, closed] = sheets.slice(-2).map(shownBy);
   return { logged: logged.values, values: closed.values, document: readDocument(closed, []) };
 }
@@ -104,6 +88,11 @@ const ticket: fc.Arbitrary<Ticket> = fc.record({
 const figure = ({ cells }: DocumentSheet, key: string) => cells[key].value as number;
 
 describe("the close-out of a job", () => {
+  it("names every job that it settles, one without a name by its estimate", () => {
+    const { values } = settledWith([]);
+    expect(values.flat()).toContain("Copperleaf Bend (invented); Estimate 2");
+  });
+
   it("settles every item by its tickets as plain code does, base and sand in tons and yards alike", () => {
     fc.assert(
       fc.property(fc.array(ticket, { maxLength: 40 }), (tickets) => {

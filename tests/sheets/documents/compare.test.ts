@@ -49,6 +49,11 @@ describe("sizes in columns", () => {
     });
   });
 
+  it("are refused in a sentence where none of them can be built", () => {
+    const tiny = [3, 4, 5].map((size) => ({ label: `${size} ft`, answers: { size } }));
+    expect(() => compare({}, tiny)).toThrow(/^None of these sizes can be built\. 3 ft: /);
+  });
+
   it("mark the largest that fits in words and in shade, and say of the others whether they fit", () => {
     const prices = sizes.map(({ answers }) => alone({ ...newJob(), ...answers }));
     const { rows, plan } = compare({ budget: Math.ceil(prices[2]) });

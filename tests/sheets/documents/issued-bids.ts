@@ -10,6 +10,7 @@ import { readDocument, shownNumber } from "../../../src/sheets/documents/read";
 import { cellOf } from "../../../src/sheets/documents/source";
 import { expression } from "../../../src/sheets/expression";
 import { type SheetPlan } from "../../../src/sheets/plan";
+import { type SheetData } from "../../../src/sheets/workbook-content";
 import { shownBy } from "../shown";
 import { contentBy, pen, sourcesOf, worked } from "./books";
 
@@ -20,14 +21,18 @@ export function issuedBid(changes: Partial<Job> = {}, number = 12): SheetPlan {
   const { plans, sources } = sourcesOf([{ ...newJob(), truck_1: 16, customer: "Invented customer", ...changes } as Job]);
   const answers = { business: "Invented pens", bid_number: number, bid_date: "2026-11-25", deposit: 10, milestone_share: 50 };
   const price = cellOf(sources[0], "total");
-  const name = `Bid ${number}`;
-  const draft = bidPlan({ sources, price, answers, draws: drawsOf(answers), alternates: [] }, name);
-  const content = contentBy(worked(plans, draft));
+  const draft = bidPlan({ sources, price, answers, draws: drawsOf(answers), alternates: [] }, `Bid ${number}`);
+  return issuedOf(draft, worked(plans, draft));
+} // prettier-ignore
+
+/** A draft issued, by what its sheet shows, as the plan of a sheet without anything live. */
+export function issuedOf(draft: SheetPlan, sheet: SheetData): SheetPlan {
+  const content = contentBy(sheet);
   for (const { row, column, says } of issuedCells(content, "2026-11-26")) content.values[row][column] = says as string | null;
   const cells = content.values.flatMap((row, at) =>
     row.map((value, column) => ({ row: at, column, says: value === null ? expression("") : expression(value as string), style: "text" as const })),
   );
-  return { ...draft, name: `${name} issued`, cells };
+  return { ...draft, name: `${draft.name} issued`, cells };
 } // prettier-ignore
 
 /** The contract that the first of these sheets, an issued bid, and the change orders after it make. */

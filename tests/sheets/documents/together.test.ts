@@ -1,4 +1,5 @@
-import { newJob } from "../../../src/estimate/job";
+import { fields } from "../../../src/estimate/fields";
+import { newJob, type Job } from "../../../src/estimate/job";
 import { together } from "../../../src/estimate/together";
 import { bidPlan } from "../../../src/sheets/documents/bid";
 import { messages } from "../../../src/sheets/documents/messages";
@@ -18,7 +19,7 @@ const first = {
   markup_material: 4,
 };
 
-function shownOf(jobs: (typeof first)[]) {
+function shownOf(jobs: Job[]) {
   const { plans, sources } = sourcesOf(jobs);
   const sheet = worked(plans, togetherOf(sources));
   return { sheet, read: readDocument(shownBy(sheet), []), made: together(jobs.map((job) => ({ job })), ownPrices) }; // prettier-ignore
@@ -45,6 +46,27 @@ describe("several estimates priced as one on a sheet", () => {
     expect(read.cells.base_delivered.value).toBeCloseTo(made.ground.base.delivered, 9);
     expect(read.cells.mobilization_count.value).toBe(Math.max(...jobs.map((job) => Number((job as { mobilization?: number }).mobilization ?? 0))));
   }); // prettier-ignore
+
+  test("print the answers taken from the first, with heads over the figures, and no truck that nobody has", () => {
+    const { sheet } = shownOf([first, like(first, { ...newJob(), size: 50 })]);
+    const printed = sheet.cells.filter(({ column }) => column > 0 && column <= sheet.print!.area.right);
+    const rowOf = (label: string) => printed.filter(({ row }) => row === printed.find(({ value }) => value === label)?.row).map(({ value }) => value);
+    expect(rowOf("Markup, of material cost")).toEqual(["Markup, of material cost", "%", 4]);
+    expect(rowOf("The tax is on")).toEqual(["The tax is on", "material cost"]);
+    expect(rowOf("Loads of truck 2")).toContain("Loads of truck 2");
+    expect(rowOf("Loads of truck 3")).toEqual([]);
+    for (const head of Object.values(messages.together.heads)) expect(printed.map(({ value }) => value)).toContain(head);
+  }); // prettier-ignore
+
+  test("say that panels on hand count in each by itself, where both list some", () => {
+    const key = fields.find(({ onHandOf }) => onHandOf === "panel_1")!.key;
+    const some = { ...first, [key]: 5 };
+    const words = (jobs: Job[]) => wordsOf(shownOf(jobs).sheet);
+    expect(words([some, like(some, { ...newJob(), size: 50, [key]: 4 })])).toContain(
+      messages.together.onHand,
+    );
+    expect(words([some, like(some, { ...newJob(), size: 50 })])).not.toContain(messages.together.onHand);
+  });
 
   test("say so once they no longer agree on what is charged", () => {
     const { plans, sources } = sourcesOf([first, like(first, { ...newJob(), size: 50 })]);
