@@ -13,8 +13,11 @@ export type StandingPrice = PriceRow & { at: number };
 export type ImportedLine = { line: number; text: string } & (
   | { kind: "not understood"; why: string }
   | { kind: "new"; row: PriceRow }
-  | { kind: "changed" | "unchanged"; row: PriceRow; before: StandingPrice }
+  | { kind: "changed" | "unchanged"; row: PriceRow; before: StandingPrice; also: AlsoSaid }
 );
+
+/** What else than a price a line says of a row that stands; what it leaves blank stays as it is. */
+export type AlsoSaid = Partial<Pick<PriceRow, "waste" | "taxed">>;
 
 /** A table as prices: its lines, and the headers that name no column of prices. */
 export interface PriceTable {
@@ -71,7 +74,9 @@ export function readPriceTable(
     const earlier = seen.get(key);
     if (earlier !== undefined) return [{ line, text, kind: "not understood", why: messages.twice(earlier) }];
     seen.set(key, line);
-    const became = beside(row, free, textOf(of("date")) !== "");
+    const says = (name: TableColumn) => textOf(of(name)) !== "";
+    const also = { ...(says("waste") && { waste: row.waste }), ...(says("taxed") && { taxed: row.taxed }) };
+    const became = beside(row, free, says("date"), also);
     if (became.before) free = free.filter((one) => one !== became.before);
     return [{ line, text, ...became }];
   });
@@ -81,13 +86,15 @@ export function readPriceTable(
 const keyOf = ({ item, size, supplier }: PriceRow) => JSON.stringify([item, size, plainWords(supplier)]);
 
 /** What a price does to the rows that no earlier line belongs to. */
-function beside(row: PriceRow, free: readonly StandingPrice[], isDated: boolean) {
+function beside(row: PriceRow, free: readonly StandingPrice[], isDated: boolean, also: AlsoSaid) {
   const before =
     free.find((one) => keyOf(one) === keyOf(row)) ??
     free.find((one) => one.example && one.item === row.item && one.size === row.size);
   if (!before) return { kind: "new", row } as const;
-  const same = before.price === row.price && !before.example && (!isDated || before.date === row.date);
-  return { kind: same ? "unchanged" : "changed", row, before } as const;
+  const { waste = before.waste, taxed = before.taxed } = also;
+  const alike = before.price === row.price && before.waste === waste && before.taxed === taxed;
+  const same = alike && !before.example && (!isDated || before.date === row.date);
+  return { kind: same ? "unchanged" : "changed", row, before, also } as const;
 }
 
 /** The price that a line says, or why it says none. */

@@ -16,7 +16,7 @@ const dateFormat = (styleOf("inputDate") as { format: string }).format;
 
 /**
  * The cells of a sheet of prices that change where these lines of a table are taken: the price and its date of a row that
- * stands (and of an example the mark and the supplier), and whole rows below the last of its `used` rows. No other cell is
+ * stands (its waste and tax where the table says them, and of an example the mark and the supplier), and whole rows below the last of its `used` rows. No other cell is
  * touched.
  */
 export function priceChanges(
@@ -35,10 +35,12 @@ export function priceChanges(
         value === null ? [] : [{ row, column, value: value as string, ...dated(column) }],
       );
     }
-    const { row, before } = line;
+    const { row, before, also } = line;
     const cells: [number | undefined, PriceChange["value"]][] = [
       [columns.price, row.price],
       [columns.date, row.date],
+      ...(also.waste === undefined ? [] : [[columns.waste, also.waste || null] as [number, number | null]]),
+      ...(also.taxed === undefined ? [] : [[columns.taxed, also.taxed ? "yes" : "no"] as [number, string]]),
       ...(before.example
         ? ([
             [columns.example, null],

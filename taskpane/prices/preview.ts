@@ -13,6 +13,8 @@ import { type Context } from "../views/context";
 const say = {
   take: (count: number) => `Put ${count === 1 ? "1 line" : `${count} lines`} into the prices`,
   none: "Tick the lines to take",
+  all: "Tick all",
+  noneOfThem: "Untick all",
   noSheet: "The workbook has no sheet of prices yet: write the first estimate, then bring in a list.",
   noColumns:
     "This sheet of prices is of the time before suppliers: supplier and date will not be kept. To keep them, first head three free columns beside its headers with Supplier, Date and Use.",
@@ -26,6 +28,9 @@ const say = {
     `${count === 1 ? "1 price is" : `${count} prices are`} on "${sheet}" now. Nothing else on it was touched.`,
   moved: "The sheet of prices has changed since the preview. Look at the preview again, then take the lines.",
   blank: "no price",
+  waste: (percent: number) => `, waste ${percent} %`,
+  taxed: ", taxed",
+  untaxed: ", not taxed",
 };
 
 /** What a table would do to the prices: read beside them as they stand, ticked line by line, then put into them. */
@@ -74,6 +79,16 @@ export class PricePreview {
     return html`<p role="status">${say.counts(table)}</p>
       ${table.passedOver.length ? html`<p class="beside">${say.passedOver(table.passedOver)}</p>` : nothing}
       ${old ? html`<p class="beside">${say.noColumns}</p>` : nothing}
+      ${
+        takeable(table).length > 1
+          ? html`<section class="commands">
+              <button type="button" @click=${() => this.tickAll(context, table, true)}>${say.all}</button>
+              <button type="button" @click=${() => this.tickAll(context, table, false)}>
+                ${say.noneOfThem}
+              </button>
+            </section>`
+          : nothing
+      }
       <ul class="put">
         ${table.lines.map((line) => lineView(context, this.ticked, line))}
       </ul>
@@ -84,6 +99,20 @@ export class PricePreview {
       >
         ${count === 0 ? say.none : say.take(count)}
       </button>`;
+  }
+
+  /** Leaves what was not taken in the preview, beside the prices as they stand now; nothing where all of it is there. */
+  private async settle(host: WorkbookHost): Promise<void> {
+    const { prices } = await host.look();
+    const left = prices && readPriceTable(this.source!, readPrices(prices.values), dayOf(new Date()));
+    this.ticked = new Set();
+    this.table = left && left.lines.some(({ kind }) => kind !== "unchanged") ? left : undefined;
+    if (!this.table) this.source = undefined;
+  }
+
+  private tickAll(context: Context, table: PriceTable, on: boolean): void {
+    this.ticked = new Set(on ? takeable(table).map(({ line }) => line) : []);
+    context.changed();
   }
 
   /** Puts the ticked lines into the sheet of prices as it stands now, where that is still what the preview showed. */
@@ -98,11 +127,22 @@ export class PricePreview {
     const lines = now.lines.filter(({ line }) => this.ticked.has(line));
     const layout = pricesLayoutOf(prices.name, prices.values);
     await host.update(prices.name, priceChanges(lines, layout, prices.values.length));
-    this.table = undefined;
-    this.source = undefined;
-    this.ticked = new Set();
+    await this.settle(host);
     return say.done(lines.length, prices.name);
   }
+}
+
+/** The lines that can be put into the prices: those that say something new. */
+const takeable = ({ lines }: PriceTable) => lines.filter(({ kind }) => kind === "new" || kind === "changed");
+
+/** What else than its price a line changes in a row that stands. */
+function alsoSaid(line: ImportedLine): string {
+  if (line.kind !== "changed") return "";
+  const { waste, taxed } = line.also;
+  return [
+    ...(waste === undefined || waste === line.before.waste ? [] : [say.waste(waste)]),
+    ...(taxed === undefined || taxed === line.before.taxed ? [] : [taxed ? say.taxed : say.untaxed]),
+  ].join("");
 }
 
 function lineView({ changed }: Context, ticked: Set<number>, line: ImportedLine): TemplateResult {
@@ -118,7 +158,7 @@ function lineView({ changed }: Context, ticked: Set<number>, line: ImportedLine)
     if (!ticked.delete(line.line)) ticked.add(line.line);
     changed();
   };
-  const said = html`${itemName(row)}${row.supplier ? `, ${row.supplier}` : ""}: ${price}
+  const said = html`${itemName(row)}${row.supplier ? `, ${row.supplier}` : ""}: ${price}${alsoSaid(line)}
     <span class="beside">${line.kind}</span>`;
   return html`<li class="price-line">
     ${line.kind === "unchanged" ? said : html`<label><input type="checkbox" .checked=${ticked.has(line.line)} @change=${tick} /> ${said}</label>`}

@@ -48,6 +48,20 @@ const tables = fc.array(
 );
 
 describe("prices brought in from a table", () => {
+  it("take waste and tax of a row that stands where the table says them, and leave both where it is silent", () => {
+    const layout = pricesLayoutOf("Prices", fresh);
+    const own = fresh.map((row) => row.map((cell) => (cell === "example" ? null : cell)));
+    const standing = readPrices(own);
+    const panel = standing.find(({ item, size }) => item === "panel" && size === 12)!;
+    const changesOf = (...cells: Cell[]) =>
+      priceChanges(readPriceTable([["item", "size", "price", "waste", "taxed"], ["Panel", "12 ft", panel.price, ...cells]], standing, 46000).lines, layout, own.length)
+        .filter(({ column }) => column === layout.columns.waste || column === layout.columns.taxed)
+        .map(({ row, value }) => [row, value]);
+    expect(changesOf(12.5, "no")).toEqual([[panel.at, 12.5], [panel.at, "no"]]);
+    expect(changesOf("", panel.taxed ? "no" : "yes")).toEqual([[panel.at, panel.taxed ? "no" : "yes"]]);
+    expect(changesOf("", "")).toEqual([]);
+  }); // prettier-ignore
+
   it("change the prices of rows that stand, add rows below, and lose or touch nothing else", () => {
     fc.assert(
       fc.property(usersSheet, tables, (values, lines) => {
