@@ -1,4 +1,6 @@
 import { html, nothing } from "lit/html.js";
+import { structureOf } from "../../src/estimate/job";
+import { type Structure } from "../../src/estimate/structures";
 import { address } from "../../src/sheets/address";
 import { templateFields, type TemplateField } from "../../src/sheets/template/field-names";
 import { fieldValue, type Filled } from "../../src/sheets/template/filling";
@@ -10,7 +12,7 @@ import { type Context } from "../views/context";
 import { addFromFile, fillCopy, filledNow, insertField } from "./template-command";
 
 const say = {
-  how: "Write fields in single braces into any sheet of yours, such as {total} or Pen of {size} with {panels} panels. A filled copy points each of them at the estimate.",
+  how: (example: string) => `Write fields in single braces into any sheet of yours, such as {total} or ${example}. A filled copy points each of them at the estimate.`,
   search: "Find a field",
   none: "No field has all of these words.",
   needsEstimate: "Write or select an estimate to see what each field holds.",
@@ -27,6 +29,14 @@ const say = {
   more: (count: number) => `${count} more: search to see them.`,
 }; // prettier-ignore
 
+/** Fields that an estimate of each structure has, in a text. */
+const examples: Record<Structure, string> = {
+  "panel pen": "Pen of {size} with {panels} panels",
+  "post pen": "Pen of {size} with {posts} posts",
+  "panel arena": "Arena of {arena length} by {arena width}",
+  "post arena": "Arena of {arena length} by {arena width}",
+};
+
 /** How many fields the list shows at once. */
 const most = 40;
 
@@ -42,7 +52,7 @@ export function templatesSection(): SectionBody {
   const kept: Remembered = { sought: "", named: false };
   return {
     view: (context) =>
-      html`<p class="beside">${say.how}</p>
+      html`<p class="beside">${say.how(examples[structureOf(context.panel.state.good)])}</p>
         ${fillView(context, kept)} ${fileView(context)} ${searchView(context, kept)}
         ${listView(context, kept)}`,
   };

@@ -25,7 +25,7 @@ import { purchaseTrail } from "./purchase-trail";
 import { work, type Held, type Priced, type Trail } from "./trail";
 
 /** How many jobs stand on each of how many sheets of prices, and how many pairs are priced as one. */
-const [BOOKS, PRICED, PAIRS] = [4, 50, 10];
+const [BOOKS, PRICED, PAIRS] = [8, 25, 10];
 
 /** Sizes around a job's own side by side, the first the job itself; refused where none can be built without the user's own counts. */
 function comparisonTrail({ sources: [source], beside, k }: Priced, prices: PriceRow[]): Trail {
