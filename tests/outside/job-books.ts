@@ -41,7 +41,7 @@ export function madeOf({ job, own }: Pick<BookedJob, "job" | "own">, prices: Pri
 
 /** Random jobs that have an answer on so many sheets of random prices: as many on each as have a price, and those met beside them that lack one. */
 export function randomBooks(count: number, pricedEach: number): Book[] {
-  const many = fc.sample(fc.record({ job: randomJob, own: randomOwn }), { seed, numRuns: count * pricedEach * 5 });
+  const many = fc.sample(fc.record({ job: randomJob, own: randomOwn }), { seed, numRuns: count * pricedEach * 8 });
   return fc.sample(randomPrices, { seed, numRuns: count }).map((prices, b) => {
     const jobs: BookedJob[] = [];
     for (let priced = 0; priced < pricedEach;) {
