@@ -41,7 +41,7 @@ export function madeOf({ job, own }: Pick<BookedJob, "job" | "own">, prices: Pri
 
 /** Random jobs that have an answer on so many sheets of random prices: as many on each as have a price, and those met beside them that lack one. */
 export function randomBooks(count: number, pricedEach: number): Book[] {
-  const many = fc.sample(fc.record({ job: randomJob, own: randomOwn }), { seed, numRuns: count * pricedEach * 8 });
+  const many = fc.sample(fc.record({ job: randomJob, own: randomOwn }), { seed, numRuns: count * pricedEach * 5 });
   return fc.sample(randomPrices, { seed, numRuns: count }).map((prices, b) => {
     const jobs: BookedJob[] = [];
     for (let priced = 0; priced < pricedEach;) {
@@ -55,6 +55,12 @@ export function randomBooks(count: number, pricedEach: number): Book[] {
     return { pricesName: `Prices ${b + 1}`, prices, jobs };
   });
 } // prettier-ignore
+
+/** A book in two, each with its prices. */
+export const halves = (book: Book): Book[] => {
+  const half = Math.ceil(book.jobs.length / 2);
+  return [book.jobs.slice(0, half), book.jobs.slice(half)].map((jobs) => ({ ...book, jobs }));
+};
 
 /** The sheets of a book: its estimates, and its prices behind them. */
 export const plansOf = ({ pricesName, prices, jobs }: Book): SheetPlan[] => [
