@@ -22,7 +22,7 @@ const margin = { top: 34, right: 14, bottom: 26, left: 14 };
 
 /**
  * The chart as SVG, legible in black and white: a marked column is dark, the others are pale with an outline,
- * and every column carries its value over whatever lies behind it.
+ * the line is told above them, and every column carries its value over whatever lies behind it.
  */
 export function columnChart(chart: ColumnChart): Shape {
   const { width, height, columns, line, title, axis, write } = chart;
@@ -56,7 +56,7 @@ export function columnChart(chart: ColumnChart): Shape {
               y: up(value),
               width: step * 0.6,
               height: base - up(value),
-              fill: marked ? "#444444" : "#e4e7eb",
+              fill: marked ? "#444444" : "#cccccc",
               stroke: "#000000",
             }),
           ]),
@@ -73,7 +73,17 @@ export function columnChart(chart: ColumnChart): Shape {
             "stroke-width": 1.5,
             "stroke-dasharray": "7 4",
           }),
-          label(line.label, { x: margin.left + 2, y: up(line.value) - 5 }, paper, { "text-anchor": "start" }),
+          // Told over the columns, where no value stands in its way.
+          shape("line", {
+            x1: margin.left,
+            y1: 29,
+            x2: margin.left + 28,
+            y2: 29,
+            stroke: "#000000",
+            "stroke-width": 1.5,
+            "stroke-dasharray": "7 4",
+          }),
+          shape("text", { x: margin.left + 34, y: 33 }, line.label),
         ]
       : []),
     ...columns.flatMap(({ value }, k) =>

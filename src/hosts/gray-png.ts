@@ -1,9 +1,8 @@
-/** Shades from black to white that a dot can have: four bits each. */
-const shades = 16;
-const step = 255 / (shades - 1);
+/** Shades from black to white that are kept, of the sixteen that four bits hold: enough for ink on paper, and a smaller file. */
+const SHADES = 6;
 
-/** The nearest of the sixteen shades to a value from 0 (black) to 255 (white). */
-const shadeOf = (value: number): number => Math.round(value / step);
+/** The nearest shade that is kept to a value from 0 (black) to 255 (white), in four bits. */
+const shadeOf = (value: number): number => Math.round((value / 255) * (SHADES - 1)) * (15 / (SHADES - 1));
 
 /**
  * A picture in shades of gray as a PNG file (ISO/IEC 15948) of four bits a dot: a drawing in ink takes a third of what a

@@ -7,9 +7,6 @@ export type Painter = (svg: string, width: number, height: number) => Promise<st
 /** Dots a point, so that the picture is sharp on paper. */
 const sharpness = 1.5;
 
-/** Shades of each color that are kept: enough for ink on paper, and the file is smaller. */
-const shades = 6;
-
 /** Draws an SVG text through the page's own canvas, on white so that it reads on a dark sheet too. */
 export const svgToPng: Painter = async (svg, width, height) => {
   const image = new Image();
@@ -23,11 +20,8 @@ export const svgToPng: Painter = async (svg, width, height) => {
   paper.fillRect(0, 0, canvas.width, canvas.height);
   paper.drawImage(image, 0, 0, canvas.width, canvas.height);
   const dots = paper.getImageData(0, 0, canvas.width, canvas.height);
-  const step = 255 / (shades - 1);
-  dots.data.forEach((shade, k) => (dots.data[k] = Math.round(shade / step) * step));
-  // A browser without a compressor of its own (before 2023) writes the larger file.
+  // What has colors takes the larger file, and so does a browser without a compressor of its own (before 2023).
   const gray = "CompressionStream" in window && (await grayPng(dots.data, canvas.width, canvas.height));
   if (gray) return base64(gray);
-  paper.putImageData(dots, 0, 0);
   return canvas.toDataURL("image/png").split(",")[1];
 };

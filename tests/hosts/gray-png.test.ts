@@ -8,8 +8,8 @@ import { executablePath } from "./browser/pages";
 const dotsOf = (shades: number[]) =>
   Uint8ClampedArray.from(shades.flatMap((shade) => [shade, shade, shade, 255]));
 
-/** The nearest of the sixteen shades that four bits hold (ISO/IEC 15948, 12.5: samples of a smaller depth spread over the whole range). */
-const kept = (shade: number) => Math.round(shade / 17) * 17;
+/** The nearest of the six shades that are kept; four bits hold them exactly (ISO/IEC 15948, 12.5: samples of a smaller depth spread over the whole range). */
+const kept = (shade: number) => Math.round(shade / 51) * 51;
 
 describeInBrowser("a picture in shades of gray", () => {
   let browser: Browser;
