@@ -1,29 +1,15 @@
 import fc from "fast-check";
-import { type RoundFence, type StraightFence, isRound } from "../../src/fence/fence-line";
+import { type RoundFence, type StraightFence } from "../../src/fence/fence-line";
 import { TURNING_ROOM } from "../../src/fence/turning-room";
 import { CLOSED_GAP, wedgesBetween, type Wedge } from "../../src/fence/wedges";
 import { wedgesAlong } from "../../src/fence/wedges-along";
 import { contactOn, convexOutline, cornered, grown, holds } from "../../src/geometry/convex-outline";
 import { type Point, distance, turned } from "../../src/geometry/point";
 import { roundedOutline } from "../../src/geometry/rounded-outline";
-
-const run = (...[a, b, c, d]: [number, number, number, number]): StraightFence => ({
-  from: { east: a, north: b },
-  to: { east: c, north: d },
-}); // prettier-ignore
+import { away, run } from "./fences";
 
 const arena = (cornerRadius: number, bearing = 0, length = 200, width = 100) =>
   convexOutline(roundedOutline({ length, width, cornerRadius }, bearing).pieces);
-
-/** From a place to a fence by the fence's own points: it knows no ball. */
-function away(place: Point, fence: RoundFence | StraightFence): number {
-  if (isRound(fence)) return Math.abs(distance(place, fence.center) - fence.diameter / 2);
-  const { from, to } = fence;
-  const [x, y] = [to.east - from.east, to.north - from.north];
-  const dot = (place.east - from.east) * x + (place.north - from.north) * y;
-  const share = Math.min(1, Math.max(0, dot / (x * x + y * y)));
-  return distance(place, { east: from.east + share * x, north: from.north + share * y });
-}
 
 /** Whether a ball of this width comes by along the whole outline without the fence in its way, tried at many places. */
 function comesBy(outline: ReturnType<typeof arena>, fence: StraightFence, width: number): boolean {

@@ -1,26 +1,13 @@
 import fc from "fast-check";
-import { type RoundFence, type StraightFence, isRound } from "../../src/fence/fence-line";
+import { type RoundFence, type StraightFence } from "../../src/fence/fence-line";
 import { type Wedge, wedgesBetween } from "../../src/fence/wedges";
 import { type Point, ahead, bearingTo, distance } from "../../src/geometry/point";
+import { away, run } from "./fences";
 
 const round = (east: number, north: number, diameter = 60): RoundFence => ({
   center: { east, north },
   diameter,
 });
-const run = (...[a, b, c, d]: [number, number, number, number]): StraightFence => ({
-  from: { east: a, north: b },
-  to: { east: c, north: d },
-}); // prettier-ignore
-
-/** From a place to a fence, by trying the fence's own points: it knows no ball and no wedge. */
-function away(place: Point, fence: RoundFence | StraightFence): number {
-  if (isRound(fence)) return Math.abs(distance(place, fence.center) - fence.diameter / 2);
-  const { from, to } = fence;
-  const [x, y] = [to.east - from.east, to.north - from.north];
-  const dot = (place.east - from.east) * x + (place.north - from.north) * y;
-  const share = Math.min(1, Math.max(0, dot / (x * x + y * y)));
-  return distance(place, { east: from.east + share * x, north: from.north + share * y });
-}
 
 /** Holds the end of a wedge to a ball of this width that touches both fences there. */
 function expectBall(
