@@ -56,12 +56,6 @@ export function randomBooks(count: number, pricedEach: number): Book[] {
   });
 } // prettier-ignore
 
-/** A book in two, each with its prices. */
-export const halves = (book: Book): Book[] => {
-  const half = Math.ceil(book.jobs.length / 2);
-  return [book.jobs.slice(0, half), book.jobs.slice(half)].map((jobs) => ({ ...book, jobs }));
-};
-
 /** The sheets of a book: its estimates, and its prices behind them. */
 export const plansOf = ({ pricesName, prices, jobs }: Book): SheetPlan[] => [
   ...jobs.map(({ name, job, own }) => withOwnLines(estimatePlan(job, name, pricesName), own)),

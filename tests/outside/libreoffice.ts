@@ -55,10 +55,10 @@ async function convertNow(files: Uint8Array[], to: string): Promise<Uint8Array[]
   }
 }
 
-/** The workbooks as LibreOffice shows them after it has worked out every formula anew, in the order given. */
-export async function recalculate(files: Uint8Array[]): Promise<WorkbookContent[]> {
+/** The workbooks, of so many MB at most, as LibreOffice shows them after it has worked out every formula anew, in the order given. */
+export async function recalculate(files: Uint8Array[], largest?: number): Promise<WorkbookContent[]> {
   const made = await convert(files, "xlsx");
-  return Promise.all(made.map(async (file) => (await readXlsx(file)).content));
+  return Promise.all(made.map(async (file) => (await readXlsx(file, largest)).content));
 }
 
 /** The workbook as LibreOffice prints it. */

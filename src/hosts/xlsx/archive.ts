@@ -13,31 +13,35 @@ export interface Archive {
 }
 
 /**
- * Unpacks the parts of an .xlsx file that `wanted` picks. Counts what comes out and stops where it is more than 32
- * MB, whatever sizes the file states. Throws a HostError where the bytes are no such file.
+ * Unpacks the parts of an .xlsx file that `wanted` picks. Counts what comes out and stops where it is more than
+ * `largest` MB, whatever sizes the file states. Throws a HostError where the bytes are no such file.
  */
-export async function unpack(bytes: Uint8Array, wanted: (name: string) => boolean): Promise<Archive> {
+export async function unpack(
+  bytes: Uint8Array,
+  wanted: (name: string) => boolean,
+  largest = LARGEST_WORKBOOK,
+): Promise<Archive> {
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf) throw refusals.locked();
-  if (bytes.length > LARGEST_WORKBOOK * MEGABYTE) throw refusals.tooLarge(LARGEST_WORKBOOK);
+  if (bytes.length > largest * MEGABYTE) throw refusals.tooLarge(largest);
   const zip = await JSZip.loadAsync(bytes).catch(() => {
     throw bytes[0] === 0x50 && bytes[1] === 0x4b ? refusals.damaged() : refusals.notWorkbook();
   });
   const files = Object.values(zip.files).filter(({ dir }) => !dir);
-  if (files.length > MOST_ENTRIES) throw refusals.tooLarge(LARGEST_WORKBOOK);
+  if (files.length > MOST_ENTRIES) throw refusals.tooLarge(largest);
   const texts = new Map<string, string>();
-  let room = LARGEST_WORKBOOK * MEGABYTE;
+  let room = largest * MEGABYTE;
   for (const file of files) {
     const name = file.name.replace(/^\/+/, "");
     if (!wanted(name)) continue;
-    const part = await inflate(file, room);
+    const part = await inflate(file, room, largest);
     room -= part.length;
     texts.set(name, decode(part));
   }
   return { names: files.map(({ name }) => name.replace(/^\/+/, "")), text: (name) => texts.get(name) };
 }
 
-/** The bytes of one part, or a refusal as soon as there are more than `room`. */
-function inflate(file: JSZip.JSZipObject, room: number): Promise<Uint8Array> {
+/** The bytes of one part, or a refusal of what is over `largest` MB as soon as there are more than `room`. */
+function inflate(file: JSZip.JSZipObject, room: number, largest: number): Promise<Uint8Array> {
   return new Promise((resolve, reject) => {
     const chunks: Uint8Array[] = [];
     let size = 0;
@@ -46,7 +50,7 @@ function inflate(file: JSZip.JSZipObject, room: number): Promise<Uint8Array> {
       size += chunk.length;
       if (size <= room) return chunks.push(chunk);
       stream.pause();
-      return reject(refusals.tooLarge(LARGEST_WORKBOOK));
+      return reject(refusals.tooLarge(largest));
     });
     stream.on("error", () => reject(refusals.damaged()));
     stream.on("end", () => {

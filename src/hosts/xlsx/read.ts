@@ -2,7 +2,7 @@ import ExcelJS from "exceljs";
 import JSZip from "jszip";
 import { type WorkbookContent } from "../../sheets/workbook-content";
 import { HostError } from "../host";
-import { unpack, type Archive } from "./archive";
+import { LARGEST_WORKBOOK, unpack, type Archive } from "./archive";
 import { withinLimits } from "./limits";
 import { countLosses, type Lost } from "./losses";
 import { refusals } from "./messages";
@@ -17,10 +17,14 @@ const ignoreNodes = ["hyperlinks", "drawing", "picture", "tableParts", "conditio
 
 /**
  * Reads an .xlsx file. `lost` says in sentences what the file had that could not be carried. Throws a HostError, one
- * sentence for the user, where the file is none, is locked, damaged, or larger than 32 MB unpacked.
+ * sentence for the user, where the file is none, is locked, damaged, or larger than `largest` MB unpacked: 32 for
+ * what a user opens.
  */
-export async function readXlsx(bytes: Uint8Array): Promise<{ content: WorkbookContent; lost: string[] }> {
-  const archive = await unpack(bytes, (name) => wanted.test(name));
+export async function readXlsx(
+  bytes: Uint8Array,
+  largest = LARGEST_WORKBOOK,
+): Promise<{ content: WorkbookContent; lost: string[] }> {
+  const archive = await unpack(bytes, (name) => wanted.test(name), largest);
   if (archive.text("xl/workbook.xml") === undefined) throw refusals.notWorkbook();
   const parts = bookParts(archive);
   if (!parts.sheets.length) throw refusals.damaged();
